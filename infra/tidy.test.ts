@@ -7,12 +7,12 @@ import { root } from './root.mjs';
 
 const notInTheDomain: { words: RegExp; instead: string }[] = [
   { words: /\bDate\.now\b|\bperformance\.now\b/, instead: 'take `now` as an argument' },
-  { words: /\bnew Date\(/, instead: 'the days and instants of @colla/calendar' },
+  { words: /\bnew Date\(/, instead: 'use the days and instants of @colla/calendar' },
   { words: /\bTemporal\.Now\b/, instead: 'take `now` as an argument' },
   { words: /\bMath\.random\b|\brandomUUID\b/, instead: 'take `newId` as an argument, or a seed' },
   {
     words: /\bparseFloat\b/,
-    instead: 'the readers of @colla/money and @colla/hours: whole minor units and minutes',
+    instead: 'use the readers of @colla/money and @colla/hours: whole minor units and minutes',
   },
   { words: /\bprocess\.|['"]node:/, instead: 'hand it in from the app' },
   { words: /\bfetch\(/, instead: 'ask in the app, and hand in the answer' },
@@ -28,7 +28,7 @@ test('the domain has no clock, chance, machine or floating amount of its own', (
   const found = sources.flatMap(({ path, text }) =>
     notInTheDomain
       .filter(({ words }) => words.test(withoutComments(text)))
-      .map(({ words, instead }) => `${path} has ${words.exec(text)?.[0]}: use ${instead}`),
+      .map(({ words, instead }) => `${path} has ${words.exec(text)?.[0]}: ${instead}`),
   );
   expect(found).toEqual([]);
 });
