@@ -1,1 +1,34 @@
-export {};
+// Clauses in, statement out: what facts come to under a tariff, and why.
+
+export { menu } from './clauses/index.ts';
+export type { Drawn, TaxSum } from './desk.ts';
+export { dueOn, sayDue } from './due.ts';
+export type { Cost, Facts, SoloistFacts, WorkFacts } from './facts.ts';
+export type { EventDay } from './fields.ts';
+export { type Given, given } from './given.ts';
+export { CATEGORIES, type Category, type Line, type Quantity, type UsedFact } from './line.ts';
+export { capital, dimensions, plural, type Selector, selectorSchema } from './selector.ts';
+export {
+  type DepositDue,
+  type Fallen,
+  type PayerSum,
+  type PaymentDue,
+  type Statement,
+  statement,
+  type Terms,
+} from './statement.ts';
+export {
+  type Clause,
+  KINDS,
+  type Kind,
+  PAYER,
+  readTariff,
+  sentenceOf,
+  sentencesOf,
+  type Tariff,
+  type WrittenClause,
+  type WrittenTariff,
+  withChoices,
+  writtenTariffSchema,
+} from './tariff.ts';
+export { type Voice, voice } from './voice.ts';

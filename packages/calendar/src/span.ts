@@ -1,0 +1,104 @@
+// A span of time at a place: what a diary entry says, made exact.
+
+import { type OrRefusal, Refusal, refused } from '@colla/refusal';
+import { Temporal } from 'temporal-polyfill';
+import { zone } from './zone.ts';
+
+/** From one instant to a later one, both read in the place's zone. `end` is after `start`. */
+export interface Span {
+  readonly start: Temporal.ZonedDateTime;
+  readonly end: Temporal.ZonedDateTime;
+}
+
+/** A span as a person writes it: local day and times at the place. `untilOn` is the end's day when it is not `on`. */
+export interface WrittenSpan {
+  readonly on: string;
+  readonly from: string;
+  readonly until: string;
+  readonly untilOn?: string | undefined;
+  readonly zone: string;
+}
+
+/**
+ * Reads a written span. Refuses an unknown zone, a day or time that is none, a time that clocks skip that
+ * night, and an end that is not after the start. A time that clocks repeat is read as the first of the two.
+ */
+export function span(written: WrittenSpan): OrRefusal<Span> {
+  const start = localTime(written.on, written.from, written.zone);
+  if (refused(start)) return start.at(start.code === 'calendar/unknown-zone' ? '/zone' : '/from');
+  const end = localTime(written.untilOn ?? written.on, written.until, written.zone);
+  if (refused(end)) return end.at('/until');
+  if (Temporal.ZonedDateTime.compare(end, start) <= 0) return endsBeforeItStarts(written);
+  return { start, end };
+}
+
+/** Local day and time at a place as an instant with its zone; refuses what the clock there does not show. */
+export function localTime(on: string, at: string, zoneName: string): OrRefusal<Temporal.ZonedDateTime> {
+  const place = zone(zoneName);
+  if (refused(place)) return place;
+  const day = readDay(on);
+  if (refused(day)) return day;
+  const time = readTime(at);
+  if (refused(time)) return time;
+  const local = day.toPlainDateTime(time);
+  const read = local.toZonedDateTime(place, { disambiguation: 'compatible' });
+  if (!read.toPlainDateTime().equals(local)) return skipped(on, at, place, read);
+  return read;
+}
+
+/** Reads a day such as `2026-03-14`; refuses 30 February. */
+export function readDay(text: string): OrRefusal<Temporal.PlainDate> {
+  try {
+    if (/^\d{4}-\d\d-\d\d$/.test(text)) return Temporal.PlainDate.from(text, { overflow: 'reject' });
+  } catch {
+    // falls through to the one refusal for days
+  }
+  return new Refusal('calendar/no-such-day', `“${text}” is not a day. Write it as year-month-day, such as 2026-03-14.`, {
+    day: text,
+  });
+}
+
+/** Reads a time of day such as `19:30`. */
+export function readTime(text: string): OrRefusal<Temporal.PlainTime> {
+  if (/^([01]\d|2[0-3]):[0-5]\d$/.test(text)) return Temporal.PlainTime.from(text);
+  return new Refusal('calendar/no-such-time', `“${text}” is not a time of day. Write it as hours and minutes, such as 19:30.`, {
+    time: text,
+  });
+}
+
+/** Elapsed whole minutes of a span: by the instants, so a night when clocks change counts as it was lived. */
+export function minutesOf({ start, end }: Span): number {
+  return Math.round((end.epochMilliseconds - start.epochMilliseconds) / 60_000);
+}
+
+/** Reads an instant written with its zone (RFC 9557, `2026-03-14T10:00:00+00:00[Europe/London]`). */
+export function readInstant(text: string): OrRefusal<Temporal.ZonedDateTime> {
+  try {
+    return Temporal.ZonedDateTime.from(text, { offset: 'use' });
+  } catch {
+    return new Refusal(
+      'calendar/no-such-instant',
+      `“${text}” is not a time with its place. Write it as 2026-03-14T10:00:00+00:00[Europe/London].`,
+      { text },
+    );
+  }
+}
+
+function skipped(on: string, at: string, place: string, next: Temporal.ZonedDateTime): Refusal {
+  const clock = next.toPlainTime().toString({ smallestUnit: 'minute' });
+  return new Refusal(
+    'calendar/skipped-time',
+    `${at} on ${on} does not exist in ${place}: clocks go forward that night. Did you mean ${clock}?`,
+    { day: on, time: at, zone: place, suggestion: clock },
+  );
+}
+
+function endsBeforeItStarts({ on, from, until, untilOn }: WrittenSpan): Refusal {
+  return new Refusal(
+    'calendar/ends-before-it-starts',
+    `It ends at ${until}${untilOn ? ` on ${untilOn}` : ''}, which is not after its start at ${from} on ${on}. ` +
+      'Correct the end, or give the day it ends on if it runs past midnight.',
+    { start: from, end: until },
+    '/until',
+  );
+}

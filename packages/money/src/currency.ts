@@ -1,0 +1,37 @@
+// ISO 4217 currencies and their minor units.
+
+import * as table from 'dinero.js/bigint/currencies';
+import { type OrRefusal, Refusal } from '@colla/refusal';
+
+/** An ISO 4217 alphabetic code that money can be kept in. Made by `currency`. */
+export type Currency = string & { readonly __brand: 'Currency' };
+
+/**
+ * The ouguiya and the ariary divide by five, which dinero.js models as base 5; ISO 4217 lists two minor
+ * digits for both, and so do their banks' statements, so they are kept in hundredths here.
+ */
+const digitsOf = new Map<string, number>(
+  Object.values(table).map((entry) => [entry.code, entry.base === 10n ? Number(entry.exponent) : 2]),
+);
+
+/** Reads a currency code; refuses one that ISO 4217 does not list with a minor unit. */
+export function currency(code: string): OrRefusal<Currency> {
+  if (digitsOf.has(code)) return code as Currency;
+  return new Refusal(
+    'money/unknown-currency',
+    `“${code}” is not a currency that ISO 4217 lists. Use three capital letters, such as EUR, GBP or USD.`,
+    { code },
+  );
+}
+
+/** How many decimals the currency's minor unit has (ISO 4217): 2 for EUR, 0 for JPY, 3 for KWD. */
+export function minorDigits(of: Currency): number {
+  const digits = digitsOf.get(of);
+  if (digits === undefined) throw new Error(`no such currency: ${of}`);
+  return digits;
+}
+
+/** Every currency code money can be kept in, in alphabetical order. */
+export function currencies(): Currency[] {
+  return [...digitsOf.keys()].sort() as Currency[];
+}

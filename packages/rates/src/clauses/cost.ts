@@ -1,0 +1,46 @@
+// Costs passed on: what was really paid for the engagement, with or without a share for the trouble.
+
+import { z } from 'zod';
+import { shareField, wordsField } from '../fields.ts';
+import { clauseKind, perCurrency } from '../kind.ts';
+import { fitsEngagement } from '../selector.ts';
+
+const schema = perCurrency(() =>
+  z.strictObject({
+    what: wordsField('Called').default('Costs'),
+    handling: shareField('A share on top for handling').default(0),
+  }),
+);
+
+export const cost = clauseKind({
+  kind: 'cost',
+  title: 'Costs passed on',
+  help: 'Passes on what was paid for the engagement: scores, fares, room hire.',
+  schema,
+  rivalry: () => undefined,
+  once: true,
+  sentence: (terms, { voice }) =>
+    `${terms.what} such as scores, fares and room hire are passed on as paid${terms.handling > 0 ? `, with ${voice.share(terms.handling)} for handling` : ''}.`,
+  phases: {
+    travel: (terms, desk, clause) => {
+      if (!fitsEngagement(clause.for, desk.facts)) return;
+      for (const { id, what, amount } of desk.costs()) {
+        const share = 10_000 + terms.handling;
+        desk.charge(clause, {
+          category: 'cost',
+          what,
+          about: id,
+          facts: [{ name: 'paid', value: desk.voice.money(amount) }],
+          quantity: { count: share, of: 10_000 },
+          unit: 'cost',
+          rate: amount,
+          ...(terms.handling > 0 ? { said: desk.voice.share(share) } : {}),
+        });
+      }
+    },
+  },
+  examples: [
+    { case: 'A score of 12.00 is passed on', terms: {}, given: { costs: ['Score 12.00'] }, owed: '12.00' },
+    { case: 'Room hire of 30.00 with a tenth for handling', terms: { handling: 1000 }, given: { costs: ['Room hire 30.00'] }, owed: '33.00' },
+  ],
+});

@@ -1,0 +1,68 @@
+// A deposit: money asked for before the work and held until it is earned.
+
+import { shareOf } from '@colla/money';
+import { z } from 'zod';
+import type { Desk } from '../desk.ts';
+import { amountField, eventDaySchema, shareField } from '../fields.ts';
+import { clauseKind, perCurrency } from '../kind.ts';
+import { fitsEngagement } from '../selector.ts';
+import { sayDue } from '../due.ts';
+
+const schema = perCurrency((currency) =>
+  z.strictObject({
+    of: z
+      .discriminatedUnion('as', [
+        z.strictObject({ as: z.literal('amount'), amount: amountField(currency, 'Amount') }),
+        z.strictObject({ as: z.literal('share'), share: shareField('Share of the fee') }),
+        z.strictObject({ as: z.literal('first call') }),
+      ])
+      .meta({ title: 'Deposit' }),
+    due: z.array(eventDaySchema).min(1).max(4).readonly().meta({ title: 'Due on the earliest of' }),
+  }),
+);
+type Terms = z.output<ReturnType<typeof schema>>;
+
+export const deposit = clauseKind({
+  kind: 'deposit',
+  title: 'Deposit',
+  help: 'Asks for money before the work; it is held until earned, and counts towards the final invoice.',
+  schema,
+  rivalry: () => undefined,
+  once: true,
+  sentence: (terms, { voice }) => {
+    const of =
+      terms.of.as === 'amount'
+        ? voice.money(terms.of.amount)
+        : terms.of.as === 'share'
+          ? `${voice.share(terms.of.share)} of the fee`
+          : 'the fee of the first call';
+    return `A deposit of ${of} is due ${sayDue(terms.due, voice)}; it counts towards the final invoice.`;
+  },
+  phases: {
+    deposit: (terms, desk, clause) => {
+      if (!fitsEngagement(clause.for, desk.facts)) return;
+      const { amount, arithmetic } = worth(terms, desk);
+      desk.deposit = { clause: clause.id, amount, due: terms.due, arithmetic };
+    },
+  },
+  examples: [
+    {
+      case: 'A deposit is asked for, not charged: it adds nothing to the statement',
+      terms: { of: { as: 'share', share: 2500 }, due: [{ event: 'agreement', days: 3 }] },
+      given: { calls: ['recital 60'] },
+      owed: '0.00',
+    },
+  ],
+});
+
+/** The deposit, in minor units. It is reckoned on the fee as agreed, before anything falls. */
+function worth(terms: Terms, desk: Desk): { amount: bigint; arithmetic: string } {
+  const { voice } = desk;
+  if (terms.of.as === 'amount') return { amount: terms.of.amount, arithmetic: voice.money(terms.of.amount) };
+  const first = desk.items[0]?.call.id;
+  const lines = terms.of.as === 'share' ? desk.lines : desk.lines.filter((line) => line.calls[0] === first);
+  const fee = lines.reduce((sum, line) => sum + line.amount, 0n);
+  const share = terms.of.as === 'share' ? terms.of.share : 10_000;
+  const amount = shareOf(fee, share);
+  return { amount, arithmetic: `${voice.share(share)} × ${voice.money(fee)} = ${voice.money(amount)}` };
+}

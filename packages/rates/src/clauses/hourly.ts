@@ -1,0 +1,120 @@
+// Time charged by the hour, the half hour, or a service of so many minutes.
+
+import { chargedMinutes, countedMinutes } from '@colla/hours';
+import { z } from 'zod';
+import { categoryOf, type Desk, type Item } from '../desk.ts';
+import { amountField, bandField, minutesField } from '../fields.ts';
+import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
+import { capital, sayCalls } from '../selector.ts';
+import type { Voice } from '../voice.ts';
+import { bandContradiction, sayBand } from './band.ts';
+
+const schema = perCurrency((currency) =>
+  z.strictObject({
+    price: amountField(currency, 'Price'),
+    per: minutesField('For each (minutes)', { least: 1 }).default(60),
+    minimum: minutesField('At least (minutes)').default(0),
+    increment: minutesField('Charged in steps of (minutes)', { least: 1 }).default(15),
+    round: z.enum(['up', 'nearest', 'down']).default('up').meta({ title: 'A step begun counts' }),
+    grace: minutesField('Minutes forgiven before a new step').default(0),
+    time: z.enum(['played', 'planned', 'longer']).default('played').meta({ title: 'Time that counts' }),
+    band: bandField(currency),
+  }),
+);
+type Terms = z.output<ReturnType<typeof schema>>;
+
+export const hourly = clauseKind({
+  kind: 'hourly',
+  title: 'Rate for time',
+  help: 'Charges the time of each call by the hour, half hour or service, with a minimum and steps.',
+  schema,
+  rivalry: () => 'price',
+  choice: 'price',
+  sentence,
+  contradictions: (terms) => [
+    ...bandContradiction(terms.price, terms.band),
+    ...(terms.grace >= terms.increment
+      ? [`Forgiving ${terms.grace} minutes of a ${terms.increment}-minute step would never begin it: forgive fewer.`]
+      : []),
+  ],
+  phases: {
+    rates: (terms, desk, clause) => {
+      for (const item of desk.toPrice(clause)) price(item, terms, desk, clause);
+    },
+  },
+  examples: [
+    {
+      case: 'A rehearsal of 70 minutes at 60.00 an hour in quarter hours is charged as an hour and a quarter',
+      terms: { price: '60.00', minimum: 60 },
+      given: { calls: ['rehearsal 70'] },
+      owed: '75.00',
+    },
+    {
+      case: 'A rehearsal of 25 minutes costs the minimum of an hour',
+      terms: { price: '60.00', minimum: 60 },
+      given: { calls: ['rehearsal 25'] },
+      owed: '60.00',
+    },
+    {
+      case: 'Five minutes over are forgiven, six begin the next quarter hour',
+      terms: { price: '40.00', grace: 5 },
+      given: { calls: ['rehearsal 65', 'rehearsal 66'] },
+      owed: '90.00',
+    },
+    {
+      case: 'Three services of 30 minutes at 20.00 each, one of them begun only',
+      terms: { price: '20.00', per: 30, increment: 30 },
+      given: { calls: ['lesson 60', 'rehearsal 10'] },
+      owed: '60.00',
+    },
+  ],
+});
+
+function price(item: Item, terms: Terms, desk: Desk, clause: ClauseHead): void {
+  const { call, covered } = item;
+  const counted = countedMinutes(call, terms.time);
+  // The minimum is for the whole call; where part of it is covered already, only what is left is made up.
+  const rounding = covered > 0 ? { ...terms, minimum: 0 } : terms;
+  const charged = chargedMinutes(Math.max(0, counted - covered), rounding);
+  item.settled = true;
+  if (charged === 0) return;
+  desk.charge(clause, {
+    category: categoryOf(call),
+    what: capital(call.label ?? call.kind),
+    calls: [call.id],
+    about: call.id,
+    facts: [
+      { name: call.standing.is === 'played' ? 'played' : 'planned', value: desk.voice.minutes(counted) },
+      ...(covered > 0 ? [{ name: 'covered', value: desk.voice.minutes(covered) }] : []),
+      { name: 'charged', value: desk.voice.minutes(charged) },
+    ],
+    quantity: { count: charged, of: terms.per },
+    unit: unitOf(terms.per),
+    rate: terms.price,
+  });
+}
+
+/** What one unit of time is called on a line: `hour`, `half hour`, `45 minutes`. */
+function unitOf(minutes: number): string {
+  if (minutes === 60) return 'hour';
+  return minutes === 30 ? 'half hour' : `${minutes} minutes`;
+}
+
+function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
+  const { voice } = said;
+  const article = terms.per === 60 ? 'an' : terms.per === 30 || terms.per === 15 ? 'a' : 'for each';
+  const how = { up: '', nearest: ', to the nearest step', down: ', whole steps only' }[terms.round];
+  const parts = [
+    `${sayCalls(said.for, voice)} are ${voice.money(terms.price)} ${article} ${voice.duration(terms.per)}`,
+    terms.increment === 1 ? 'charged to the minute' : `charged in ${steps(terms.increment, voice)}${how}`,
+    terms.minimum > 0 ? `${terms.minimum === 60 ? 'one hour' : voice.duration(terms.minimum)} at least` : undefined,
+    terms.grace > 0 ? `${terms.grace} minutes over are forgiven` : undefined,
+    { played: undefined, planned: 'as planned', longer: 'as planned or as played, whichever is longer' }[terms.time],
+  ];
+  return `${parts.filter((part) => part !== undefined).join(', ')}.${sayBand(terms.band, voice)}`;
+}
+
+function steps(minutes: number, voice: Voice): string {
+  if (minutes === 15 || minutes === 30 || minutes === 60) return `${voice.duration(minutes)}s`;
+  return `steps of ${voice.duration(minutes)}`;
+}

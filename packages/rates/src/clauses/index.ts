@@ -1,0 +1,31 @@
+// The menu: every kind of clause, one line each. A new kind is one new file and its line here.
+
+import { cancellation } from './cancellation.ts';
+import { cost } from './cost.ts';
+import { deposit } from './deposit.ts';
+import { discount } from './discount.ts';
+import { entitlement } from './entitlement.ts';
+import { fixed } from './fixed.ts';
+import { hourly } from './hourly.ts';
+import { pack } from './package.ts';
+import { payment } from './payment.ts';
+import { split } from './split.ts';
+import { supplement } from './supplement.ts';
+import { tax } from './tax.ts';
+import { travel } from './travel.ts';
+
+export const menu = {
+  hourly,
+  fixed,
+  package: pack,
+  entitlement,
+  supplement,
+  discount,
+  travel,
+  cost,
+  split,
+  cancellation,
+  deposit,
+  payment,
+  tax,
+} as const;

@@ -1,0 +1,78 @@
+// Tax on top of the price, or inside it. Which rate applies where is for the user and local law to say.
+
+import { divideRounded } from '@colla/money';
+import { z } from 'zod';
+import type { Desk, TaxSum } from '../desk.ts';
+import { shareField, wordsField } from '../fields.ts';
+import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
+import { CATEGORIES, type Line } from '../line.ts';
+import { fitsEngagement } from '../selector.ts';
+
+const schema = perCurrency(() =>
+  z.strictObject({
+    name: wordsField('Called'),
+    rate: shareField('Rate', { most: 10_000 }),
+    /** The category of EN 16931 (UNCL 5305): S standard, Z zero, E exempt, AE reverse charge, O outside scope. */
+    code: z.enum(['S', 'Z', 'E', 'AE', 'O']).default('S').meta({ title: 'Category' }),
+    inside: z.boolean().default(false).meta({ title: 'Prices include it' }),
+    rounding: z.enum(['per total', 'per line']).default('per total').meta({ title: 'Rounded' }),
+    not: z.array(z.enum(CATEGORIES)).readonly().default([]).meta({ title: 'Not on' }),
+  }),
+);
+type Terms = z.output<ReturnType<typeof schema>>;
+
+export const tax = clauseKind({
+  kind: 'tax',
+  title: 'Tax',
+  help: 'Adds a tax such as VAT or GST, or shows the tax inside the price. Rates and duties differ by place: follow local law and licensed advice.',
+  schema,
+  rivalry: () => undefined,
+  once: true,
+  sentence: (terms, { voice }) =>
+    terms.inside
+      ? `Prices include ${terms.name} at ${voice.share(terms.rate)}.`
+      : `${terms.name} at ${voice.share(terms.rate)} is added.`,
+  contradictions: ({ code, rate }) =>
+    code !== 'S' && rate > 0 ? [`A rate of ${rate / 100} % goes with the standard category only: make it zero, or choose S.`] : [],
+  phases: { tax: levy },
+  examples: [
+    { case: 'No tax is owed where nothing is charged', terms: { name: 'VAT', rate: 2000 }, given: {}, owed: '0.00' },
+  ],
+});
+
+/** One sum for each payer: each gets a document of their own. */
+function levy(terms: Terms, desk: Desk, clause: ClauseHead): void {
+  if (!fitsEngagement(clause.for, desk.facts)) return;
+  const taxed = desk.lines.filter((line) => !terms.not.includes(line.category));
+  for (const payer of new Set(taxed.map((line) => line.payer))) {
+    const lines = taxed.filter((line) => line.payer === payer);
+    desk.taxes.push(taxSum(lines, payer, terms, desk, clause));
+  }
+}
+
+function taxSum(lines: readonly Line[], payer: string, terms: Terms, desk: Desk, clause: ClauseHead): TaxSum {
+  const base = lines.reduce((sum, line) => sum + line.amount, 0n);
+  const parts = terms.rounding === 'per line' ? lines.map((line) => line.amount) : [base];
+  const amount = parts.reduce((sum, part) => sum + taxOn(part, terms), 0n);
+  const { voice } = desk;
+  const how = terms.inside
+    ? `${voice.money(base)} × ${terms.rate / 100} / ${100 + terms.rate / 100}`
+    : `${voice.share(terms.rate)} × ${voice.money(base)}`;
+  return {
+    clause: clause.id,
+    name: terms.name,
+    rate: terms.rate,
+    code: terms.code,
+    inside: terms.inside,
+    payer,
+    base: terms.inside ? base - amount : base,
+    amount,
+    arithmetic: `${how} = ${voice.money(amount)}`,
+  };
+}
+
+/** Tax added to, or contained in, an amount: of 120.00 with 20 % inside, 20.00 (HMRC's VAT fraction, 1/6). */
+function taxOn(amount: bigint, { rate, inside }: Terms): bigint {
+  const share = BigInt(rate);
+  return divideRounded(amount * share, inside ? 10_000n + share : 10_000n);
+}

@@ -1,0 +1,200 @@
+// The desk on which one statement is worked out: the calls that count, what covers them, the lines so far.
+// It lives for one pricing and is never seen outside.
+
+import { Temporal } from '@colla/calendar';
+import { type Call, inOrder, PERFORMANCES, principalCall } from '@colla/hours';
+import { divideRounded } from '@colla/money';
+import type { Leg } from '@colla/travel';
+import type { Cost, Facts } from './facts.ts';
+import type { ClauseHead, Rivalry } from './kind.ts';
+import type { Category, Line, Quantity, UsedFact } from './line.ts';
+import { closer, fitsCall } from './selector.ts';
+import type { EventDay } from './fields.ts';
+import type { Voice } from './voice.ts';
+
+/** What a fallen call leaves to pay: all of it, nothing, a share, a sum, or the deposit. */
+export type Owes =
+  | { readonly owes: 'all' }
+  | { readonly owes: 'nothing' }
+  | { readonly owes: 'share'; readonly share: number }
+  | { readonly owes: 'amount'; readonly amount: bigint }
+  | { readonly owes: 'deposit' };
+
+/** How a fallen call was judged: by which clause, what is owed, and why in words. */
+export interface Verdict {
+  readonly clause: ClauseHead;
+  readonly terms: Owes;
+  readonly why: string;
+  /** Calls with one key fall together, for one sum; each its own unless the clause reckons the whole. */
+  readonly together: string;
+}
+
+/** A call that counts, and how much of it other clauses have taken. */
+export interface Item {
+  readonly call: Call;
+  /** Minutes covered by entitlements and packages. */
+  covered: number;
+  /** True once a clause has put a price on it or covers it whole. */
+  settled: boolean;
+  verdict: Verdict | undefined;
+}
+
+/** What an entitlement came to: minutes granted and used, and the calls that used them. */
+export interface Drawn {
+  readonly clause: string;
+  readonly granted: number;
+  readonly used: number;
+  readonly left: number;
+  readonly draws: readonly { readonly call: string; readonly minutes: number }[];
+}
+
+/** A line as a clause writes it; the desk works out key, amount and arithmetic. */
+export interface Charge {
+  readonly category: Category;
+  readonly what: string;
+  readonly calls?: readonly string[];
+  readonly facts?: readonly UsedFact[];
+  readonly quantity: Quantity;
+  readonly unit: string;
+  readonly rate: bigint;
+  /** Tells two charges of one clause apart: a call's or leg's id. */
+  readonly about?: string;
+  readonly payer?: string;
+  /** −1 for what is taken off. */
+  readonly sign?: 1n | -1n;
+  /** How the quantity is said in the arithmetic; plain figures where left out. */
+  readonly said?: string;
+}
+
+/** One tax on one base, for one payer. Amounts are minor units. */
+export interface TaxSum {
+  readonly clause: string;
+  readonly name: string;
+  readonly rate: number;
+  readonly code: string;
+  readonly inside: boolean;
+  readonly payer: string;
+  readonly base: bigint;
+  readonly amount: bigint;
+  readonly arithmetic: string;
+}
+
+export class Desk {
+  readonly items: readonly Item[];
+  lines: Line[] = [];
+  readonly taxes: TaxSum[] = [];
+  readonly entitlements: Drawn[] = [];
+  deposit: { clause: string; amount: bigint; due: readonly EventDay[]; arithmetic: string } | undefined;
+  payment: { clause: string; due: readonly EventDay[]; gate: boolean } | undefined;
+
+  constructor(
+    readonly facts: Facts,
+    readonly voice: Voice,
+    readonly asOf: Temporal.ZonedDateTime,
+    /** The clauses that price calls, and those that judge fallen ones, for finding the closest. */
+    private readonly rivals: Readonly<Record<Rivalry, readonly ClauseHead[]>>,
+  ) {
+    this.items = inOrder(facts.calls)
+      .filter((call) => counts(call, facts.offered))
+      .map((call) => ({ call, covered: 0, settled: false, verdict: undefined }));
+  }
+
+  /** Calls that fit a clause and that nobody has taken whole, in the order they happen. */
+  open(clause: ClauseHead): Item[] {
+    return this.items.filter(
+      (item) => !item.settled && stillOwed(item) && fitsCall(clause.for, item.call, this.facts),
+    );
+  }
+
+  /** Calls this clause is to price: those it fits more closely than any other pricing clause. */
+  toPrice(clause: ClauseHead): Item[] {
+    return this.items.filter(
+      (item) => !item.settled && stillOwed(item) && this.closest(item.call, 'price')?.id === clause.id,
+    );
+  }
+
+  /** Whether a call leaves anything to pay: one that fell in time does not. */
+  counts(item: Item): boolean {
+    return stillOwed(item);
+  }
+
+  /** Fallen calls this clause is to judge: those it fits more closely than any other that could. */
+  fallen(clause: ClauseHead): Item[] {
+    return this.items.filter(
+      ({ call }) =>
+        (call.standing.is === 'cancelled' || call.standing.is === 'missed') &&
+        this.closest(call, 'fall')?.id === clause.id,
+    );
+  }
+
+  private closest(call: Call, rivalry: Rivalry): ClauseHead | undefined {
+    let best: ClauseHead | undefined;
+    for (const clause of this.rivals[rivalry]) {
+      if (!fitsCall(clause.for, call, this.facts)) continue;
+      if (!best || closer(clause.for, best.for)) best = clause;
+    }
+    return best;
+  }
+
+  /** Writes a line. Its amount is rate × quantity, rounded once. */
+  charge(clause: ClauseHead, charge: Charge): Line {
+    const { quantity, rate, sign = 1n } = charge;
+    const amount = sign * divideRounded(rate * BigInt(quantity.count), BigInt(quantity.of));
+    const line: Line = {
+      key: charge.about === undefined ? clause.id : `${clause.id}:${charge.about}`,
+      clause: clause.id,
+      category: charge.category,
+      payer: charge.payer ?? clause.payer,
+      what: charge.what,
+      calls: charge.calls ?? [],
+      facts: charge.facts ?? [],
+      quantity,
+      unit: charge.unit,
+      rate: sign * rate,
+      amount,
+      arithmetic: `${charge.said ?? this.sayQuantity(quantity)} × ${this.voice.money(sign * rate)} = ${this.voice.money(amount)}`,
+    };
+    this.lines.push(line);
+    return line;
+  }
+
+  private sayQuantity({ count, of }: Quantity): string {
+    if (count % of === 0) return this.voice.number(String(count / of));
+    return this.voice.number(String(Math.round((count * 10_000) / of) / 10_000));
+  }
+
+  /** Journeys in the order of their days. */
+  legs(): Leg[] {
+    return [...this.facts.legs].sort((a, b) => Temporal.PlainDate.compare(a.on, b.on) || (a.id < b.id ? -1 : 1));
+  }
+
+  /** Costs in the order of their days. */
+  costs(): Cost[] {
+    return [...this.facts.costs].sort((a, b) => Temporal.PlainDate.compare(a.on, b.on) || (a.id < b.id ? -1 : 1));
+  }
+
+  /** The call everything leads up to; undefined for an engagement without calls. */
+  principal(): Call | undefined {
+    return principalCall(this.items.map((item) => item.call));
+  }
+}
+
+/** The income a call earns: at performances somebody listens, at the rest one prepares. */
+export function categoryOf(call: Call): Category {
+  if (PERFORMANCES.has(call.kind)) return 'performance';
+  return call.kind === 'other' ? 'other' : 'rehearsal';
+}
+
+/** Held calls count only while the whole is an offer, and then only if nothing has to happen first. */
+function counts(call: Call, offered: boolean): boolean {
+  if (call.standing.is === 'held') return offered && call.standing.onlyIf === undefined;
+  return call.standing.is !== 'cancelled' || call.standing.wasAgreed;
+}
+
+/** A call that fell and leaves nothing to pay draws on nothing and is priced by nothing. */
+function stillOwed({ call, verdict }: Item): boolean {
+  if (call.standing.is === 'cancelled' || call.standing.is === 'missed') {
+    return verdict !== undefined && verdict.terms.owes !== 'nothing';
+  }
+  return true;
+}

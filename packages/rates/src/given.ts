@@ -1,0 +1,111 @@
+// Facts written the short way, for examples and tests: `rehearsal 70` is a rehearsal planned for 70 minutes.
+
+import { type Span, Temporal } from '@colla/calendar';
+import { CALL_KINDS, type Call, type CallKind, type Reason, type Standing, type Who } from '@colla/hours';
+import { type Currency, fromDecimal } from '@colla/money';
+import { granted } from '@colla/refusal';
+import { type DistanceUnit, distance } from '@colla/travel';
+import type { Facts, SoloistFacts } from './facts.ts';
+
+/**
+ * A call: `[label: ]kind minutes[ +minutes over][ on day][ at time][, only if …]`, such as
+ * `mock jury: jury 20`, `recital 120 +80`, `rehearsal 60 on 2026-03-01 at 14:00`. Without a day, calls follow
+ * one another a day apart from Monday 2 March 2026 at 10:00.
+ */
+export interface Given {
+  readonly zone?: string;
+  readonly calls?: readonly string[];
+  /** Calls that fall: their number from zero, when word came (local), who and why; no `at` is a no-show. */
+  readonly fallen?: readonly { call: number; at?: string; by?: Who; reason?: Reason }[];
+  /** Titles; `, requested` after one marks it asked for. */
+  readonly works?: readonly string[];
+  /** Journeys such as `40 km` or `84 mile, 90 min`. */
+  readonly legs?: readonly string[];
+  /** Costs such as `Score 12.00`. */
+  readonly costs?: readonly string[];
+  readonly soloist?: SoloistFacts;
+  readonly sharers?: number;
+  readonly pianistClass?: string;
+  readonly circumstances?: readonly string[];
+  readonly holidays?: readonly string[];
+  readonly offered?: boolean;
+  readonly agreedAt?: string;
+}
+
+const MONDAY = Temporal.PlainDate.from('2026-03-02');
+
+/** Reads facts written the short way. A slip in them throws: they are written by us, not by users. */
+export function given(short: Given, currency: Currency): Facts {
+  const zone = short.zone ?? 'Europe/London';
+  const fallen = new Map(short.fallen?.map((fall) => [fall.call, fall]));
+  return {
+    calls: (short.calls ?? []).map((text, number) => readCall(text, number, zone, fallen.get(number), short.offered)),
+    programme: (short.works ?? []).map((text, number) => readWork(text, number)),
+    legs: (short.legs ?? []).map((text, number) => readLeg(text, number)),
+    costs: (short.costs ?? []).map((text, number) => readCost(text, number, currency)),
+    soloist: short.soloist ?? {},
+    sharers: short.sharers ?? 1,
+    ...(short.pianistClass === undefined ? {} : { pianistClass: short.pianistClass }),
+    circumstances: short.circumstances ?? [],
+    holidays: new Set(short.holidays ?? []),
+    offered: short.offered ?? false,
+    ...(short.agreedAt === undefined ? {} : { agreedAt: local(short.agreedAt, zone) }),
+  };
+}
+
+type Fall = NonNullable<Given['fallen']>[number];
+
+function readCall(text: string, number: number, zone: string, fall: Fall | undefined, offered = false): Call {
+  const match =
+    /^(?:([^:]+): )?([a-z ]+?) (\d+)(?: \+(\d+))?(?: on (\d{4}-\d\d-\d\d))?(?: at (\d\d:\d\d))?(?:, only if (.+))?$/.exec(text);
+  const [, label, kind = '', minutes = '', over = '0', day, time = '10:00', onlyIf] = match ?? [];
+  if (!match || !CALL_KINDS.includes(kind as CallKind)) throw new Error(`not a call: ${text}`);
+  const start = local(`${day ?? MONDAY.add({ days: number })}T${time}`, zone);
+  const planned = { start, end: start.add({ minutes: Number(minutes) }) };
+  const played = { start, end: planned.end.add({ minutes: Number(over) }) };
+  return {
+    id: `c${String(number).padStart(3, '0')}`,
+    kind: kind as CallKind,
+    ...(label === undefined ? {} : { label }),
+    place: 'Hall',
+    planned,
+    standing: standingOf(fall, zone, played, { offered, onlyIf }),
+  };
+}
+
+function standingOf(fall: Fall | undefined, zone: string, played: Span, held: { offered: boolean; onlyIf: string | undefined }): Standing {
+  const by = fall?.by ?? 'payer';
+  const reason = fall?.reason ?? 'other';
+  if (fall?.at) return { is: 'cancelled', at: local(fall.at, zone), by, reason, wasAgreed: true };
+  if (fall) return { is: 'missed', by, reason };
+  if (held.onlyIf !== undefined) return { is: 'held', onlyIf: held.onlyIf };
+  return held.offered ? { is: 'held' } : { is: 'played', times: played };
+}
+
+function readWork(text: string, number: number) {
+  const title = text.replace(/, requested$/, '');
+  return { id: `w${number}`, title, minutes: 5, requested: title !== text };
+}
+
+function readLeg(text: string, number: number) {
+  const [, far = '', unit = '', minutes = '0'] = /^([\d.]+) (km|mile)(?:, (\d+) min)?$/.exec(text) ?? [];
+  return {
+    id: `l${number}`,
+    on: MONDAY,
+    from: 'Home',
+    to: 'Hall',
+    distance: granted(distance(far, unit as DistanceUnit)),
+    minutes: Number(minutes),
+    purpose: 'call',
+  };
+}
+
+function readCost(text: string, number: number, currency: Currency) {
+  const at = text.lastIndexOf(' ');
+  const amount = granted(fromDecimal(text.slice(at + 1), currency));
+  return { id: `x${number}`, on: MONDAY, what: text.slice(0, at), amount };
+}
+
+function local(text: string, zone: string): Temporal.ZonedDateTime {
+  return Temporal.PlainDateTime.from(text).toZonedDateTime(zone);
+}

@@ -1,0 +1,100 @@
+// What every kind of clause answers about itself.
+
+import type { Currency } from '@colla/money';
+import type { z } from 'zod';
+import type { Desk } from './desk.ts';
+import type { Given } from './given.ts';
+import type { Selector } from './selector.ts';
+import type { Voice } from './voice.ts';
+
+/**
+ * The order in which clauses do their work, whatever order they are written in:
+ * which calls count, and how far (standing) → hours and packages that cover them (coverage) → rates for what
+ * is left → supplements → discounts → the deposit → what a cancellation leaves → travel and costs →
+ * who pays → tax → when.
+ */
+export const PHASES = [
+  'standing',
+  'coverage',
+  'rates',
+  'supplements',
+  'discounts',
+  'deposit',
+  'cancellation',
+  'travel',
+  'split',
+  'tax',
+  'terms',
+] as const;
+export type Phase = (typeof PHASES)[number];
+
+/** Putting a price on a call, and saying what is owed when it falls: only one clause may do each. */
+export type Rivalry = 'price' | 'fall';
+
+/** What all clauses have, whatever their kind. */
+export interface ClauseHead {
+  readonly id: string;
+  readonly kind: string;
+  /** What it applies to. */
+  readonly for: Selector;
+  /** Who pays what it charges; `payer` where the tariff names nobody. */
+  readonly payer: string;
+}
+
+/** One worked case: what is given, in words and facts, and what is owed, by hand. */
+export interface Example<Written> {
+  readonly case: string;
+  readonly for?: Selector;
+  readonly terms: Written;
+  readonly given: Given;
+  /** Other clauses of the tariff it needs to have something to work on, as written. */
+  readonly with?: readonly { id: string; kind: string; for: Selector; terms: Readonly<Record<string, unknown>> }[];
+  /** The clause's own lines together, as decimal text. */
+  readonly owed: string;
+}
+
+/** A kind of clause: one value in one file, and a line in the menu. */
+export interface ClauseKind<Kind extends string, Schema extends z.ZodType> {
+  readonly kind: Kind;
+  /** Its name on the screen. */
+  readonly title: string;
+  /** One sentence that says what it is for. */
+  readonly help: string;
+  /** Its parameters in one currency. */
+  readonly schema: (currency: Currency) => Schema;
+  /** What it does to a call that only one clause may do; of two that fit a call the closer one goes first. */
+  readonly rivalry: (terms: z.output<Schema>) => Rivalry | undefined;
+  /** True where a tariff can have one only. */
+  readonly once?: boolean;
+  /** The parameter an agreement may choose within the clause's band. */
+  readonly choice?: string;
+  /** The sentence a client reads. */
+  readonly sentence: (terms: z.output<Schema>, said: { voice: Voice; for: Selector; payer: string }) => string;
+  /** What its own parameters contradict, as sentences; none where they agree. */
+  readonly contradictions?: (terms: z.output<Schema>) => string[];
+  /** Clauses it names by id. */
+  readonly names?: (terms: z.output<Schema>) => readonly string[];
+  /** What it does, phase by phase. */
+  readonly phases: Partial<Record<Phase, (terms: z.output<Schema>, desk: Desk, clause: ClauseHead) => void>>;
+  /** Worked by hand: its tests and its help text. The first one's terms are what the editor starts from. */
+  readonly examples: readonly [Example<z.input<Schema>>, ...Example<z.input<Schema>>[]];
+}
+
+/** Keeps the exact types of a kind while checking its shape. */
+export function clauseKind<Kind extends string, Schema extends z.ZodType>(
+  of: ClauseKind<Kind, Schema>,
+): ClauseKind<Kind, Schema> {
+  return of;
+}
+
+/** One schema for each currency, made once: building a schema is slow, reading with it is not. */
+export function perCurrency<Schema>(make: (currency: Currency) => Schema): (currency: Currency) => Schema {
+  const made = new Map<Currency, Schema>();
+  return (currency) => {
+    const known = made.get(currency);
+    if (known) return known;
+    const schema = make(currency);
+    made.set(currency, schema);
+    return schema;
+  };
+}

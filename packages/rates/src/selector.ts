@@ -1,0 +1,135 @@
+// What a clause applies to: lists of words along a few dimensions. All named dimensions must fit; within one,
+// any of its words will do.
+
+import { CALL_KINDS, type Call } from '@colla/hours';
+import { z } from 'zod';
+import type { Facts } from './facts.ts';
+import type { Voice } from './voice.ts';
+
+const DAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'] as const;
+
+interface Dimension {
+  /** The words a call or its engagement shows along this dimension. */
+  readonly shows: (call: Call | undefined, facts: Facts) => readonly (string | undefined)[];
+  /** One fact, one word: two lists without a word in common can then never both fit. */
+  readonly single: boolean;
+  /** Whether it asks about the call (or only about the engagement as a whole). */
+  readonly ofCall: boolean;
+}
+
+/** The dimensions along which the trade tells one case from another. A new one is one line here and its words. */
+export const dimensions = {
+  calls: { shows: (call) => [call?.kind], single: true, ofCall: true },
+  labels: { shows: (call) => [call?.label], single: true, ofCall: true },
+  days: { shows: (call, facts) => (call ? daysOf(call, facts) : []), single: false, ofCall: true },
+  levels: { shows: (_, facts) => [facts.soloist.level], single: true, ofCall: false },
+  instruments: { shows: (_, facts) => [facts.soloist.instrument], single: true, ofCall: false },
+  study: { shows: (_, facts) => [facts.soloist.study], single: true, ofCall: false },
+  pianists: { shows: (_, facts) => [facts.pianistClass], single: true, ofCall: false },
+  circumstances: { shows: (_, facts) => facts.circumstances, single: false, ofCall: false },
+} as const satisfies Record<string, Dimension>;
+
+type DimensionName = keyof typeof dimensions;
+const names = Object.keys(dimensions) as DimensionName[];
+
+const words = z.array(z.string().min(1).max(60)).min(1).max(40).readonly();
+
+/** `{}` applies to everything. */
+export const selectorSchema = z.strictObject({
+  calls: z.array(z.enum(CALL_KINDS)).min(1).readonly().optional().meta({ title: 'Kinds of call' }),
+  labels: words.optional().meta({ title: 'Calls named' }),
+  days: z.array(z.enum([...DAYS, 'public holiday'])).min(1).readonly().optional().meta({ title: 'Days' }),
+  levels: words.optional().meta({ title: 'Level' }),
+  instruments: words.optional().meta({ title: 'Instrument or voice' }),
+  study: words.optional().meta({ title: 'Course of study' }),
+  pianists: words.optional().meta({ title: 'Class of pianist' }),
+  circumstances: words.optional().meta({ title: 'Circumstances' }),
+});
+export type Selector = z.output<typeof selectorSchema>;
+
+/** Whether a call of an engagement fits. */
+export function fitsCall(selector: Selector, call: Call, facts: Facts): boolean {
+  return names.every((name) => fitsAlong(selector, name, call, facts));
+}
+
+/** Whether an engagement as a whole fits; what the selector asks about calls is left aside. */
+export function fitsEngagement(selector: Selector, facts: Facts): boolean {
+  return names.every((name) => dimensions[name].ofCall || fitsAlong(selector, name, undefined, facts));
+}
+
+function fitsAlong(selector: Selector, name: DimensionName, call: Call | undefined, facts: Facts): boolean {
+  const wanted: readonly string[] | undefined = selector[name];
+  if (!wanted) return true;
+  return dimensions[name].shows(call, facts).some((shown) => shown !== undefined && wanted.includes(shown));
+}
+
+function daysOf(call: Call, facts: Facts): string[] {
+  const day = call.planned.start.toPlainDate();
+  const weekday = DAYS[day.dayOfWeek - 1] ?? '';
+  return facts.holidays.has(day.toString()) ? [weekday, 'public holiday'] : [weekday];
+}
+
+/**
+ * Whether `a` asks for all that `b` asks for, and more: the rule by which one of two clauses goes before the
+ * other. “Rehearsals on Sundays” is closer than “rehearsals”.
+ */
+export function closer(a: Selector, b: Selector): boolean {
+  return within(a, b) && !within(b, a);
+}
+
+function within(a: Selector, b: Selector): boolean {
+  return names.every((name) => {
+    const outer: readonly string[] | undefined = b[name];
+    const inner: readonly string[] | undefined = a[name];
+    return !outer || (inner?.every((word) => outer.includes(word)) ?? false);
+  });
+}
+
+/** Whether no call can fit both. */
+export function apart(a: Selector, b: Selector): boolean {
+  return names.some((name) => {
+    const one: readonly string[] | undefined = a[name];
+    const other: readonly string[] | undefined = b[name];
+    return dimensions[name].single && one && other && !one.some((word) => other.includes(word));
+  });
+}
+
+/** The calls a selector means, as the subject of a sentence: “Rehearsals and lessons on Sundays (cello)”. */
+export function sayCalls(selector: Selector, voice: Voice): string {
+  const subject = selector.calls ? voice.list(selector.calls.map(plural)) : 'all calls';
+  return capital(subject + sayConditions(selector, voice));
+}
+
+/** The conditions of a selector, as they follow a subject; empty where there are none. */
+export function sayConditions(selector: Selector, voice: Voice): string {
+  const { labels, days, levels, instruments, study, pianists, circumstances } = selector;
+  const said = [
+    labels && ` named ${voice.either(labels.map((label) => `“${label}”`))}`,
+    days && ` on ${voice.either(days.map((day) => (day === 'public holiday' ? 'public holidays' : `${capital(day)}s`)))}`,
+    levels && ` at ${voice.either(levels)}`,
+    instruments && ` with ${voice.either(instruments)}`,
+    study && ` for ${voice.either(study.map((word) => `${word}s`))}`,
+    pianists && ` by a ${voice.either(pianists)} pianist`,
+    circumstances && ` (${voice.either(circumstances)})`,
+  ];
+  return said.filter((part) => part !== undefined).join('');
+}
+
+const PLURALS: Readonly<Record<string, string>> = {
+  coaching: 'coaching sessions',
+  jury: 'juries',
+  class: 'classes',
+  recording: 'recording sessions',
+  'dress rehearsal': 'dress rehearsals',
+  other: 'other calls',
+};
+
+/** More than one call of a kind: “juries”, “rehearsals”. */
+export function plural(kind: string): string {
+  return PLURALS[kind] ?? `${kind}s`;
+}
+
+/** The first letter made a capital. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
