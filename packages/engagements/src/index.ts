@@ -1,1 +1,46 @@
-export {};
+// Someone asks a pianist to play: inquiry → quoted → agreed → played → settled.
+
+export {
+  addCall,
+  agreeCall,
+  cancelCall,
+  changeCall,
+  missCall,
+  playCall,
+  releaseCall,
+  reopenCall,
+} from './calls.ts';
+export {
+  type Agreed,
+  type Agreement,
+  agree,
+  allowed,
+  type Cancelled,
+  type Closed,
+  cancel,
+  decline,
+  type Engagement,
+  type EngagementFacts,
+  hasAgreement,
+  type Inquiry,
+  lapse,
+  type Quote,
+  type Quoted,
+  quote,
+  type Settled,
+  STAGES,
+  type Stage,
+  settle,
+} from './engagement.ts';
+export type { Organisation, Party } from './party.ts';
+export {
+  PART_STATES,
+  type Part,
+  type PartState,
+  PERMISSIONS,
+  type Permission,
+  partsWanted,
+  programmeMinutes,
+  type Work,
+} from './programme.ts';
+export { factsOf, type House, statementOf, statementOffered, statementUnder, termsOf } from './statement.ts';

@@ -1,1 +1,41 @@
-export {};
+// What was asked for and what came in.
+
+export {
+  type Asked,
+  type Billable,
+  billable,
+  figuresAgree,
+  type InvoiceLine,
+  type InvoiceTax,
+  leftToInvoice,
+  payersOf,
+} from './billable.ts';
+export {
+  type Invoice,
+  type InvoiceDraft,
+  type InvoiceStanding,
+  issuable,
+  issue,
+  type Named,
+  standingOf,
+  USUAL_DAYS,
+} from './invoice.ts';
+export { fileName, invoiceSeries, writeNumber } from './number.ts';
+export {
+  type Allocation,
+  METHODS,
+  type Method,
+  type Owed,
+  type Payment,
+  type Received,
+  receive,
+} from './payment.ts';
+export {
+  type Mark,
+  type SeasonFacts,
+  type SeasonScore,
+  type Stave,
+  type StaveMoney,
+  seasonScore,
+  type Week,
+} from './season-score.ts';

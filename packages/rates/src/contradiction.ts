@@ -25,22 +25,40 @@ function sameId(clauses: readonly Clause[]): Refusal | undefined {
   const index = clauses.findIndex((clause, at) => clauses.findIndex(({ id }) => id === clause.id) < at);
   if (index < 0) return undefined;
   const id = clauses[index]?.id ?? '';
-  return new Refusal('rates/same-name', `Two clauses are called “${id}”. Give one of them another short name.`, { clause: id }, `/clauses/${index}/id`);
+  return new Refusal(
+    'rates/same-name',
+    `Two clauses are called “${id}”. Give one of them another short name.`,
+    { clause: id },
+    `/clauses/${index}/id`,
+  );
 }
 
 function within(clauses: readonly Clause[]): Refusal | undefined {
   for (const [index, clause] of clauses.entries()) {
     const said = kindOf(clause).contradictions?.(clause.terms)[0];
-    if (said) return new Refusal('rates/contradiction', `Clause “${clause.id}”: ${said}`, { clause: clause.id }, `/clauses/${index}/terms`);
+    if (said)
+      return new Refusal(
+        'rates/contradiction',
+        `Clause “${clause.id}”: ${said}`,
+        { clause: clause.id },
+        `/clauses/${index}/terms`,
+      );
   }
   return undefined;
 }
 
 function namesNobody(clauses: readonly Clause[]): Refusal | undefined {
   for (const [index, clause] of clauses.entries()) {
-    const missing = kindOf(clause).names?.(clause.terms).find((name) => !clauses.some(({ id }) => id === name));
+    const missing = kindOf(clause)
+      .names?.(clause.terms)
+      .find((name) => !clauses.some(({ id }) => id === name));
     if (missing !== undefined) {
-      return new Refusal('rates/no-such-clause', `Clause “${clause.id}” speaks of a clause “${missing}” that is not in this tariff. Add it, or remove the name.`, { clause: clause.id, missing }, `/clauses/${index}/terms`);
+      return new Refusal(
+        'rates/no-such-clause',
+        `Clause “${clause.id}” speaks of a clause “${missing}” that is not in this tariff. Add it, or remove the name.`,
+        { clause: clause.id, missing },
+        `/clauses/${index}/terms`,
+      );
     }
   }
   return undefined;
@@ -48,7 +66,11 @@ function namesNobody(clauses: readonly Clause[]): Refusal | undefined {
 
 /** Two of a kind that a tariff can have once only for the same engagement. */
 function twice(clauses: readonly Clause[]): Refusal | undefined {
-  return clash(clauses, (one, other) => one.kind === other.kind && kindOf(one).once === true, (one, other) => `both are a ${kindOf(one).title.toLowerCase()}, and “${other.id}” would count twice`);
+  return clash(
+    clauses,
+    (one, other) => one.kind === other.kind && kindOf(one).once === true,
+    (one, other) => `both are a ${kindOf(one).title.toLowerCase()}, and “${other.id}” would count twice`,
+  );
 }
 
 function rivals(clauses: readonly Clause[]): Refusal | undefined {
@@ -57,14 +79,28 @@ function rivals(clauses: readonly Clause[]): Refusal | undefined {
     return rivalry !== undefined && rivalry === kindOf(other).rivalry(other.terms);
   };
   return clash(clauses, same, (one) =>
-    kindOf(one).rivalry(one.terms) === 'price' ? 'both put a price on the same calls' : 'both say what is owed when the same calls fall',
+    kindOf(one).rivalry(one.terms) === 'price'
+      ? 'both put a price on the same calls'
+      : 'both say what is owed when the same calls fall',
   );
 }
 
 /** Two clauses that meet on some call, and neither of which is closer than the other. */
-function clash(clauses: readonly Clause[], same: (one: Clause, other: Clause) => boolean, why: (one: Clause, other: Clause) => string): Refusal | undefined {
+function clash(
+  clauses: readonly Clause[],
+  same: (one: Clause, other: Clause) => boolean,
+  why: (one: Clause, other: Clause) => string,
+): Refusal | undefined {
   for (const [at, other] of clauses.entries()) {
-    const one = clauses.slice(0, at).find((one) => same(one, other) && !apart(one.for, other.for) && !closer(one.for, other.for) && !closer(other.for, one.for));
+    const one = clauses
+      .slice(0, at)
+      .find(
+        (one) =>
+          same(one, other) &&
+          !apart(one.for, other.for) &&
+          !closer(one.for, other.for) &&
+          !closer(other.for, one.for),
+      );
     if (!one) continue;
     return new Refusal(
       'rates/contradiction',

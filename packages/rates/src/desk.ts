@@ -6,10 +6,10 @@ import { type Call, inOrder, PERFORMANCES, principalCall } from '@colla/hours';
 import { divideRounded } from '@colla/money';
 import type { Leg } from '@colla/travel';
 import type { Cost, Facts } from './facts.ts';
+import type { EventDay } from './fields.ts';
 import type { ClauseHead, Rivalry } from './kind.ts';
 import type { Category, Line, Quantity, UsedFact } from './line.ts';
 import { closer, fitsCall } from './selector.ts';
-import type { EventDay } from './fields.ts';
 import type { Voice } from './voice.ts';
 
 /** What a fallen call leaves to pay: all of it, nothing, a share, a sum, or the deposit. */
@@ -165,12 +165,16 @@ export class Desk {
 
   /** Journeys in the order of their days. */
   legs(): Leg[] {
-    return [...this.facts.legs].sort((a, b) => Temporal.PlainDate.compare(a.on, b.on) || (a.id < b.id ? -1 : 1));
+    return [...this.facts.legs].sort(
+      (a, b) => Temporal.PlainDate.compare(a.on, b.on) || (a.id < b.id ? -1 : 1),
+    );
   }
 
   /** Costs in the order of their days. */
   costs(): Cost[] {
-    return [...this.facts.costs].sort((a, b) => Temporal.PlainDate.compare(a.on, b.on) || (a.id < b.id ? -1 : 1));
+    return [...this.facts.costs].sort(
+      (a, b) => Temporal.PlainDate.compare(a.on, b.on) || (a.id < b.id ? -1 : 1),
+    );
   }
 
   /** The call everything leads up to; undefined for an engagement without calls. */

@@ -10,7 +10,11 @@ import type { Voice } from './voice.ts';
  * The earliest day of `due` whose event has happened or is planned; undefined where none is.
  * `issuedOn` is the day of the invoice, where there is one.
  */
-export function dueOn(due: readonly EventDay[], facts: Facts, issuedOn?: Temporal.PlainDate): Temporal.PlainDate | undefined {
+export function dueOn(
+  due: readonly EventDay[],
+  facts: Facts,
+  issuedOn?: Temporal.PlainDate,
+): Temporal.PlainDate | undefined {
   const days = due
     .map(({ event, days }) => dayOf(event, facts, issuedOn)?.add({ days }))
     .filter((day) => day !== undefined)
@@ -18,7 +22,11 @@ export function dueOn(due: readonly EventDay[], facts: Facts, issuedOn?: Tempora
   return days[0];
 }
 
-function dayOf(event: EventDay['event'], facts: Facts, issuedOn: Temporal.PlainDate | undefined): Temporal.PlainDate | undefined {
+function dayOf(
+  event: EventDay['event'],
+  facts: Facts,
+  issuedOn: Temporal.PlainDate | undefined,
+): Temporal.PlainDate | undefined {
   const calls = inOrder(facts.calls);
   switch (event) {
     case 'invoice':
@@ -41,7 +49,10 @@ export function sayDue(due: readonly EventDay[], voice: Voice): string {
 }
 
 function sayDay(event: EventDay['event'], days: number): string {
-  const of = event.endsWith(' call') || event === 'invoice' || event === 'agreement' ? `the ${event}` : `the first ${event}`;
+  const of =
+    event.endsWith(' call') || event === 'invoice' || event === 'agreement'
+      ? `the ${event}`
+      : `the first ${event}`;
   if (days === 0) return `on the day of ${of}`;
   const count = Math.abs(days) === 1 ? '1 day' : `${Math.abs(days)} days`;
   return `${count} ${days > 0 ? 'after' : 'before'} ${of}`;

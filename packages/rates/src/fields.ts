@@ -16,7 +16,10 @@ export function amountField(currency: Currency, title: string) {
     .transform((text, context) => {
       const amount = fromDecimal(text, currency);
       if (!refused(amount) && amount >= 0n) return amount;
-      context.addIssue({ code: 'custom', message: refused(amount) ? amount.sentence : `“${text}” is below zero. A price is zero or more.` });
+      context.addIssue({
+        code: 'custom',
+        message: refused(amount) ? amount.sentence : `“${text}” is below zero. A price is zero or more.`,
+      });
       return z.NEVER;
     });
 }
@@ -39,7 +42,10 @@ export function shareField(title: string, { most = 10_000 }: { most?: number } =
   return z.int().min(0).max(most).meta({ title, unit: 'share' });
 }
 
-export function countField(title: string, { least = 0, most = 10_000 }: { least?: number; most?: number } = {}) {
+export function countField(
+  title: string,
+  { least = 0, most = 10_000 }: { least?: number; most?: number } = {},
+) {
   return z.int().min(least).max(most).meta({ title, unit: 'count' });
 }
 
@@ -62,7 +68,9 @@ export function timeField(title: string) {
  * first call of a kind.
  */
 export const eventDaySchema = z.strictObject({
-  event: z.enum(['invoice', 'agreement', 'first call', 'principal call', ...CALL_KINDS]).meta({ title: 'Event' }),
+  event: z
+    .enum(['invoice', 'agreement', 'first call', 'principal call', ...CALL_KINDS])
+    .meta({ title: 'Event' }),
   days: z.int().min(-400).max(400).meta({ title: 'Days after (before, where negative)', unit: 'days' }),
 });
 export type EventDay = z.output<typeof eventDaySchema>;

@@ -39,7 +39,9 @@ export function given(short: Given, currency: Currency): Facts {
   const zone = short.zone ?? 'Europe/London';
   const fallen = new Map(short.fallen?.map((fall) => [fall.call, fall]));
   return {
-    calls: (short.calls ?? []).map((text, number) => readCall(text, number, zone, fallen.get(number), short.offered)),
+    calls: (short.calls ?? []).map((text, number) =>
+      readCall(text, number, zone, fallen.get(number), short.offered),
+    ),
     programme: (short.works ?? []).map((text, number) => readWork(text, number)),
     legs: (short.legs ?? []).map((text, number) => readLeg(text, number)),
     costs: (short.costs ?? []).map((text, number) => readCost(text, number, currency)),
@@ -57,7 +59,9 @@ type Fall = NonNullable<Given['fallen']>[number];
 
 function readCall(text: string, number: number, zone: string, fall: Fall | undefined, offered = false): Call {
   const match =
-    /^(?:([^:]+): )?([a-z ]+?) (\d+)(?: \+(\d+))?(?: on (\d{4}-\d\d-\d\d))?(?: at (\d\d:\d\d))?(?:, only if (.+))?$/.exec(text);
+    /^(?:([^:]+): )?([a-z ]+?) (\d+)(?: \+(\d+))?(?: on (\d{4}-\d\d-\d\d))?(?: at (\d\d:\d\d))?(?:, only if (.+))?$/.exec(
+      text,
+    );
   const [, label, kind = '', minutes = '', over = '0', day, time = '10:00', onlyIf] = match ?? [];
   if (!match || !CALL_KINDS.includes(kind as CallKind)) throw new Error(`not a call: ${text}`);
   const start = local(`${day ?? MONDAY.add({ days: number })}T${time}`, zone);
@@ -73,7 +77,12 @@ function readCall(text: string, number: number, zone: string, fall: Fall | undef
   };
 }
 
-function standingOf(fall: Fall | undefined, zone: string, played: Span, held: { offered: boolean; onlyIf: string | undefined }): Standing {
+function standingOf(
+  fall: Fall | undefined,
+  zone: string,
+  played: Span,
+  held: { offered: boolean; onlyIf: string | undefined },
+): Standing {
   const by = fall?.by ?? 'payer';
   const reason = fall?.reason ?? 'other';
   if (fall?.at) return { is: 'cancelled', at: local(fall.at, zone), by, reason, wasAgreed: true };

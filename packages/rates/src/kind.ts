@@ -48,7 +48,12 @@ export interface Example<Written> {
   readonly terms: Written;
   readonly given: Given;
   /** Other clauses of the tariff it needs to have something to work on, as written. */
-  readonly with?: readonly { id: string; kind: string; for: Selector; terms: Readonly<Record<string, unknown>> }[];
+  readonly with?: readonly {
+    id: string;
+    kind: string;
+    for: Selector;
+    terms: Readonly<Record<string, unknown>>;
+  }[];
   /** The clause's own lines together, as decimal text. */
   readonly owed: string;
 }
@@ -69,7 +74,10 @@ export interface ClauseKind<Kind extends string, Schema extends z.ZodType> {
   /** The parameter an agreement may choose within the clause's band. */
   readonly choice?: string;
   /** The sentence a client reads. */
-  readonly sentence: (terms: z.output<Schema>, said: { voice: Voice; for: Selector; payer: string }) => string;
+  readonly sentence: (
+    terms: z.output<Schema>,
+    said: { voice: Voice; for: Selector; payer: string },
+  ) => string;
   /** What its own parameters contradict, as sentences; none where they agree. */
   readonly contradictions?: (terms: z.output<Schema>) => string[];
   /** Clauses it names by id. */

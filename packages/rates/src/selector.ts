@@ -38,7 +38,12 @@ const words = z.array(z.string().min(1).max(60)).min(1).max(40).readonly();
 export const selectorSchema = z.strictObject({
   calls: z.array(z.enum(CALL_KINDS)).min(1).readonly().optional().meta({ title: 'Kinds of call' }),
   labels: words.optional().meta({ title: 'Calls named' }),
-  days: z.array(z.enum([...DAYS, 'public holiday'])).min(1).readonly().optional().meta({ title: 'Days' }),
+  days: z
+    .array(z.enum([...DAYS, 'public holiday']))
+    .min(1)
+    .readonly()
+    .optional()
+    .meta({ title: 'Days' }),
   levels: words.optional().meta({ title: 'Level' }),
   instruments: words.optional().meta({ title: 'Instrument or voice' }),
   study: words.optional().meta({ title: 'Course of study' }),
@@ -105,7 +110,8 @@ export function sayConditions(selector: Selector, voice: Voice): string {
   const { labels, days, levels, instruments, study, pianists, circumstances } = selector;
   const said = [
     labels && ` named ${voice.either(labels.map((label) => `“${label}”`))}`,
-    days && ` on ${voice.either(days.map((day) => (day === 'public holiday' ? 'public holidays' : `${capital(day)}s`)))}`,
+    days &&
+      ` on ${voice.either(days.map((day) => (day === 'public holiday' ? 'public holidays' : `${capital(day)}s`)))}`,
     levels && ` at ${voice.either(levels)}`,
     instruments && ` with ${voice.either(instruments)}`,
     study && ` for ${voice.either(study.map((word) => `${word}s`))}`,

@@ -78,7 +78,11 @@ export function statement(facts: Facts, terms: Terms, asOf: Temporal.ZonedDateTi
   const now = price(facts, terms, asOf);
   const falls = facts.offered ? [] : facts.calls.filter((call) => canStillFall(call, asOf));
   if (falls.length === 0) return now;
-  const { total, lines } = price({ ...facts, calls: facts.calls.map((call) => fallen(call, falls, asOf)) }, terms, asOf);
+  const { total, lines } = price(
+    { ...facts, calls: facts.calls.map((call) => fallen(call, falls, asOf)) },
+    terms,
+    asOf,
+  );
   return { ...now, ifCancelled: { total, lines } };
 }
 
@@ -116,7 +120,9 @@ function shown(desk: Desk, tariff: Tariff): Statement {
     ...(desk.payment ? { payment: desk.payment } : {}),
     entitlements: desk.entitlements,
     fallen: desk.items.flatMap(({ call, verdict }) =>
-      verdict ? [{ call: call.id, clause: verdict.clause.id, owes: verdict.terms.owes, why: verdict.why }] : [],
+      verdict
+        ? [{ call: call.id, clause: verdict.clause.id, owes: verdict.terms.owes, why: verdict.why }]
+        : [],
     ),
     unpriced: desk.items.filter((item) => !item.settled && desk.counts(item)).map((item) => item.call.id),
   };

@@ -65,7 +65,9 @@ export const writtenTariffSchema = z.strictObject({
   clauses: z
     .array(
       z.strictObject({
-        id: z.string().regex(/^[a-z0-9][a-z0-9-]{0,59}$/, 'is not a short name; use small letters, digits and hyphens'),
+        id: z
+          .string()
+          .regex(/^[a-z0-9][a-z0-9-]{0,59}$/, 'is not a short name; use small letters, digits and hyphens'),
         kind: z.string(),
         for: selectorSchema.optional(),
         payer: z.string().trim().min(1).max(60).optional(),
@@ -100,18 +102,35 @@ function readClause(written: WrittenClause, money: Currency): OrRefusal<Clause> 
   const kind = menu[written.kind as Kind];
   if (!Object.hasOwn(menu, written.kind)) {
     const known = KINDS.join(', ');
-    return new Refusal('rates/unknown-kind', `“${written.kind}” is not a kind of clause. The kinds are ${known}.`, { kind: written.kind }, '/kind');
+    return new Refusal(
+      'rates/unknown-kind',
+      `“${written.kind}” is not a kind of clause. The kinds are ${known}.`,
+      { kind: written.kind },
+      '/kind',
+    );
   }
   const terms = kind.schema(money).safeParse(written.terms);
   if (!terms.success) return malformed(terms.error, '/terms', written.id);
-  return { id: written.id, kind: kind.kind, for: written.for ?? {}, payer: written.payer ?? PAYER, terms: terms.data } as Clause;
+  return {
+    id: written.id,
+    kind: kind.kind,
+    for: written.for ?? {},
+    payer: written.payer ?? PAYER,
+    terms: terms.data,
+  } as Clause;
 }
 
 function malformed(error: z.ZodError, path: string, clause?: string): Refusal {
   const issue = error.issues[0];
   const pointer = `${path}${(issue?.path ?? []).map((key) => `/${String(key)}`).join('')}`;
-  const where = clause === undefined ? `The tariff at “${pointer || '/'}”` : `Clause “${clause}” at “${pointer}”`;
-  return new Refusal('rates/malformed-tariff', `${where}: ${issue?.message ?? 'is not readable'}.`.replace(/\.\.$/, '.'), {}, pointer);
+  const where =
+    clause === undefined ? `The tariff at “${pointer || '/'}”` : `Clause “${clause}” at “${pointer}”`;
+  return new Refusal(
+    'rates/malformed-tariff',
+    `${where}: ${issue?.message ?? 'is not readable'}.`.replace(/\.\.$/, '.'),
+    {},
+    pointer,
+  );
 }
 
 /** The sentence a client reads for a clause. */
@@ -136,14 +155,21 @@ export function sentencesOf(tariff: Tariff, locale: string): { clause: string; s
 export function withChoices(tariff: Tariff, choices: Readonly<Record<string, string>>): OrRefusal<Tariff> {
   for (const id of Object.keys(choices)) {
     const clause = tariff.written.clauses.find((clause) => clause.id === id);
-    if (!clause?.terms['band']) {
-      return new Refusal('rates/no-choice', `Clause “${id}” leaves no price to choose. Remove the choice, or give the clause a band.`, { clause: id }, `/choices/${id}`);
+    if (!clause || !Object.hasOwn(clause.terms, 'band')) {
+      return new Refusal(
+        'rates/no-choice',
+        `Clause “${id}” leaves no price to choose. Remove the choice, or give the clause a band.`,
+        { clause: id },
+        `/choices/${id}`,
+      );
     }
   }
   const clauses = tariff.written.clauses.map((clause) => {
     const price = choices[clause.id];
     const parameter = menu[clause.kind as Kind].choice;
-    return price === undefined || parameter === undefined ? clause : { ...clause, terms: { ...clause.terms, [parameter]: price } };
+    return price === undefined || parameter === undefined
+      ? clause
+      : { ...clause, terms: { ...clause.terms, [parameter]: price } };
   });
   return readTariff({ ...tariff.written, clauses });
 }

@@ -21,7 +21,12 @@ export const adjustmentSchema = perCurrency((currency) =>
         z.strictObject({ as: z.literal('share'), share: shareField('Share', { most: 100_000 }) }),
       ])
       .meta({ title: 'By' }),
-    on: z.array(z.string().min(1)).min(1).readonly().optional().meta({ title: 'Only on what these clauses charge' }),
+    on: z
+      .array(z.string().min(1))
+      .min(1)
+      .readonly()
+      .optional()
+      .meta({ title: 'Only on what these clauses charge' }),
     most: amountField(currency, 'At most, together').optional(),
   }),
 );
@@ -33,7 +38,12 @@ interface Direction {
 }
 
 /** Writes the lines of a supplement (sign 1) or discount (sign −1). */
-export function applyAdjustment(terms: Adjustment, desk: Desk, clause: ClauseHead, direction: Direction): void {
+export function applyAdjustment(
+  terms: Adjustment,
+  desk: Desk,
+  clause: ClauseHead,
+  direction: Direction,
+): void {
   const from = desk.lines.length;
   if (terms.by.as === 'share') addShares(terms, terms.by.share, desk, clause, direction);
   else addAmounts(terms, terms.by, desk, clause, direction);
@@ -41,7 +51,13 @@ export function applyAdjustment(terms: Adjustment, desk: Desk, clause: ClauseHea
 }
 
 /** A share of each line charged so far for the calls that fit. */
-function addShares(terms: Adjustment, share: number, desk: Desk, clause: ClauseHead, { category, sign }: Direction): void {
+function addShares(
+  terms: Adjustment,
+  share: number,
+  desk: Desk,
+  clause: ClauseHead,
+  { category, sign }: Direction,
+): void {
   for (const line of desk.lines.filter((line) => bears(line, terms, desk, clause))) {
     desk.charge(clause, {
       category,
@@ -67,7 +83,13 @@ function bears(line: Line, terms: Adjustment, desk: Desk, clause: ClauseHead): b
   return calls.some((item) => fitsCall(clause.for, item.call, desk.facts));
 }
 
-function addAmounts(terms: Adjustment, by: { amount: bigint; each: 'call' | 'day' | 'engagement' }, desk: Desk, clause: ClauseHead, { category, sign }: Direction): void {
+function addAmounts(
+  terms: Adjustment,
+  by: { amount: bigint; each: 'call' | 'day' | 'engagement' },
+  desk: Desk,
+  clause: ClauseHead,
+  { category, sign }: Direction,
+): void {
   for (const { about, items } of occasions(by.each, desk, clause)) {
     desk.charge(clause, {
       category,
@@ -83,8 +105,14 @@ function addAmounts(terms: Adjustment, by: { amount: bigint; each: 'call' | 'day
 }
 
 /** The occasions on which a sum is due: each call that fits, each day with one, or the whole once. */
-function occasions(each: 'call' | 'day' | 'engagement', desk: Desk, clause: ClauseHead): { about?: string; items: Item[] }[] {
-  const fitting = desk.items.filter((item) => desk.counts(item) && fitsCall(clause.for, item.call, desk.facts));
+function occasions(
+  each: 'call' | 'day' | 'engagement',
+  desk: Desk,
+  clause: ClauseHead,
+): { about?: string; items: Item[] }[] {
+  const fitting = desk.items.filter(
+    (item) => desk.counts(item) && fitsCall(clause.for, item.call, desk.facts),
+  );
   if (each === 'call') return fitting.map((item) => ({ about: item.call.id, items: [item] }));
   if (each === 'engagement') {
     const due = desk.items.length === 0 ? fitsEngagement(clause.for, desk.facts) : fitting.length > 0;
@@ -99,7 +127,13 @@ function occasions(each: 'call' | 'day' | 'engagement', desk: Desk, clause: Clau
 }
 
 /** Brings the lines written since `from` down to `most` together by one line that says so. */
-function hold(most: bigint, from: number, desk: Desk, clause: ClauseHead, { terms, direction }: { terms: Adjustment; direction: Direction }): void {
+function hold(
+  most: bigint,
+  from: number,
+  desk: Desk,
+  clause: ClauseHead,
+  { terms, direction }: { terms: Adjustment; direction: Direction },
+): void {
   const written = desk.lines.slice(from).reduce((sum, line) => sum + direction.sign * line.amount, 0n);
   if (written <= most) return;
   desk.charge(clause, {
@@ -116,13 +150,21 @@ function hold(most: bigint, from: number, desk: Desk, clause: ClauseHead, { term
 }
 
 /** The sentence of a supplement (`more`) or discount (`less`). */
-export function sayAdjustment(terms: Adjustment, said: { voice: Voice; for: ClauseHead['for'] }, word: 'more' | 'less'): string {
+export function sayAdjustment(
+  terms: Adjustment,
+  said: { voice: Voice; for: ClauseHead['for'] },
+  word: 'more' | 'less',
+): string {
   const { voice } = said;
   const most = terms.most === undefined ? '' : `, at most ${voice.money(terms.most)} together`;
-  const on = terms.on ? ` (of what ${voice.list(terms.on.map((id) => `“${id}”`))} ${terms.on.length > 1 ? 'charge' : 'charges'})` : '';
+  const on = terms.on
+    ? ` (of what ${voice.list(terms.on.map((id) => `“${id}”`))} ${terms.on.length > 1 ? 'charge' : 'charges'})`
+    : '';
   const by = terms.by;
-  if (by.as === 'share') return `${capital(terms.what)}: ${sayCalls(said.for, voice).toLowerCase()} are ${voice.share(by.share)} ${word}${on}${most}.`;
-  if (by.each === 'engagement') return `${capital(terms.what)}: the engagement${sayConditions(said.for, voice)} is ${voice.money(by.amount)} ${word}${most}.`;
+  if (by.as === 'share')
+    return `${capital(terms.what)}: ${sayCalls(said.for, voice).toLowerCase()} are ${voice.share(by.share)} ${word}${on}${most}.`;
+  if (by.each === 'engagement')
+    return `${capital(terms.what)}: the engagement${sayConditions(said.for, voice)} is ${voice.money(by.amount)} ${word}${most}.`;
   const each = by.each === 'day' ? 'for each day with one' : 'each';
   return `${capital(terms.what)}: ${sayCalls(said.for, voice).toLowerCase()} are ${voice.money(by.amount)} ${word} ${each}${most}.`;
 }

@@ -11,7 +11,9 @@ export interface Band {
 export function bandContradiction(price: bigint, band: Band | undefined): string[] {
   if (!band) return [];
   if (band.from > band.to) return ['The band ends below where it begins: exchange its two amounts.'];
-  return price < band.from || price > band.to ? ['The price lies outside its band: choose one inside it, or widen the band.'] : [];
+  return price < band.from || price > band.to
+    ? ['The price lies outside its band: choose one inside it, or widen the band.']
+    : [];
 }
 
 /** The band as it follows a sentence; empty where there is none. */

@@ -19,8 +19,14 @@ const schema = perCurrency((currency) => {
     z.strictObject({ owes: z.literal('all') }),
   ]);
   return z.strictObject({
-    clock: z.enum(['hours', 'days', 'working-days', 'clock']).default('hours').meta({ title: 'Notice counted in' }),
-    exactly: z.enum(['in-time', 'too-late']).default('in-time').meta({ title: 'Notice of exactly that much is' }),
+    clock: z
+      .enum(['hours', 'days', 'working-days', 'clock'])
+      .default('hours')
+      .meta({ title: 'Notice counted in' }),
+    exactly: z
+      .enum(['in-time', 'too-late'])
+      .default('in-time')
+      .meta({ title: 'Notice of exactly that much is' }),
     scale: z
       .array(
         z.strictObject({
@@ -78,7 +84,11 @@ export const cancellation = clauseKind({
     },
     {
       case: 'Word at 21:15 is too late where the terms say by 20:00 on the day before',
-      terms: { clock: 'clock', scale: [{ before: 1, time: '20:00', owes: { owes: 'nothing' } }], otherwise: { owes: 'all' } },
+      terms: {
+        clock: 'clock',
+        scale: [{ before: 1, time: '20:00', owes: { owes: 'nothing' } }],
+        otherwise: { owes: 'all' },
+      },
       given: {
         calls: ['rehearsal 30 on 2026-03-04 at 14:00'],
         fallen: [{ call: 0, at: '2026-03-03T21:15' }],
@@ -95,8 +105,11 @@ function judge(terms: Terms, desk: Desk, clause: ClauseHead): void {
   for (const item of desk.fallen(clause)) {
     const { standing } = item.call;
     if (standing.is !== 'cancelled' && standing.is !== 'missed') continue;
-    const may = terms.excused?.reasons.includes(standing.reason) && forgiven < (terms.excused.atMost ?? Number.POSITIVE_INFINITY);
-    if (standing.by === 'pianist') item.verdict = verdict(clause, { owes: 'nothing' }, 'the pianist’s own absence', item);
+    const may =
+      terms.excused?.reasons.includes(standing.reason) &&
+      forgiven < (terms.excused.atMost ?? Number.POSITIVE_INFINITY);
+    if (standing.by === 'pianist')
+      item.verdict = verdict(clause, { owes: 'nothing' }, 'the pianist’s own absence', item);
     else if (may) {
       forgiven += 1;
       item.verdict = verdict(clause, { owes: 'nothing' }, `forgiven: ${standing.reason}`, item);
@@ -106,13 +119,23 @@ function judge(terms: Terms, desk: Desk, clause: ClauseHead): void {
 
 function byNotice(item: Item, terms: Terms, desk: Desk, clause: ClauseHead): Verdict {
   const { call } = item;
-  if (call.standing.is !== 'cancelled') return verdict(clause, terms.noShow ?? terms.otherwise, 'no word came', item);
+  if (call.standing.is !== 'cancelled')
+    return verdict(clause, terms.noShow ?? terms.otherwise, 'no word came', item);
   const { at } = call.standing;
   const principal = terms.of === 'engagement' ? fallenPrincipal(desk) : undefined;
   const { start } = (principal ?? call).planned;
-  const step = terms.scale.find((step) => inTime(at, start, { notice: noticeOf(step, terms), boundary: terms.exactly, holidays: desk.facts.holidays }));
+  const step = terms.scale.find((step) =>
+    inTime(at, start, {
+      notice: noticeOf(step, terms),
+      boundary: terms.exactly,
+      holidays: desk.facts.holidays,
+    }),
+  );
   const why = `cancelled ${sayNotice(at, start, terms, desk.voice)} before the ${(principal ?? call).kind}`;
-  return { ...verdict(clause, step?.owes ?? terms.otherwise, why, item), ...(principal ? { together: 'engagement' } : {}) };
+  return {
+    ...verdict(clause, step?.owes ?? terms.otherwise, why, item),
+    ...(principal ? { together: 'engagement' } : {}),
+  };
 }
 
 function verdict(clause: ClauseHead, terms: Owes, why: string, item: Item): Verdict {
@@ -130,7 +153,12 @@ function noticeOf(step: Terms['scale'][number], terms: Terms): Notice {
   return { by: terms.clock, before: step.before };
 }
 
-function sayNotice(at: Temporal.ZonedDateTime, start: Temporal.ZonedDateTime, terms: Terms, voice: Voice): string {
+function sayNotice(
+  at: Temporal.ZonedDateTime,
+  start: Temporal.ZonedDateTime,
+  terms: Terms,
+  voice: Voice,
+): string {
   const minutes = Math.round((start.epochMilliseconds - at.epochMilliseconds) / 60_000);
   if (terms.clock === 'hours' || Math.abs(minutes) < 48 * 60) {
     return minutes < 60 ? `${minutes} min` : `${voice.number(String(Math.floor(minutes / 6) / 10))} h`;
@@ -143,9 +171,16 @@ function contradictions(terms: Terms): string[] {
   const said: string[] = [];
   for (const [index, step] of terms.scale.entries()) {
     const next = terms.scale[index + 1];
-    if (next && !longer(step, next)) said.push(`The scale must run from the longest notice to the shortest: ${step.before} stands before ${next.before}.`);
-    if (terms.clock === 'clock' && step.time === undefined) said.push('Notice by a time of day needs that time: give it as 20:00.');
-    if (terms.clock !== 'clock' && step.time !== undefined) said.push('A time of day goes with notice by a time of day only: leave it out, or count notice by the clock.');
+    if (next && !longer(step, next))
+      said.push(
+        `The scale must run from the longest notice to the shortest: ${step.before} stands before ${next.before}.`,
+      );
+    if (terms.clock === 'clock' && step.time === undefined)
+      said.push('Notice by a time of day needs that time: give it as 20:00.');
+    if (terms.clock !== 'clock' && step.time !== undefined)
+      said.push(
+        'A time of day goes with notice by a time of day only: leave it out, or count notice by the clock.',
+      );
   }
   return said;
 }
@@ -157,20 +192,34 @@ function longer(step: Terms['scale'][number], next: Terms['scale'][number]): boo
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
   const { voice } = said;
-  const of = terms.of === 'engagement' ? 'Cancelling the engagement' : `Cancelling ${said.for.calls ? `a ${voice.either(said.for.calls)}` : 'a call'}`;
+  const of =
+    terms.of === 'engagement'
+      ? 'Cancelling the engagement'
+      : `Cancelling ${said.for.calls ? `a ${voice.either(said.for.calls)}` : 'a call'}`;
   const steps = terms.scale.map((step) => `${sayOwes(step.owes, voice)} ${sayStep(step, terms)}`);
   const excused = terms.excused
     ? ` ${voice.either(terms.excused.reasons)} is forgiven${terms.excused.atMost ? (terms.excused.atMost === 1 ? ' once' : ` ${terms.excused.atMost} times`) : ''}.`
     : '';
-  const exactly = terms.scale.length > 0 && (terms.clock === 'hours' || terms.clock === 'clock') ? ` Word at exactly the limit is ${terms.exactly === 'in-time' ? 'in time' : 'too late'}.` : '';
+  const exactly =
+    terms.scale.length > 0 && (terms.clock === 'hours' || terms.clock === 'clock')
+      ? ` Word at exactly the limit is ${terms.exactly === 'in-time' ? 'in time' : 'too late'}.`
+      : '';
   const noShow = terms.noShow ? `, and ${sayOwes(terms.noShow, voice)} without a word` : '';
-  const scale = steps.length > 0 ? `${steps.join(', ')}, and ${sayOwes(terms.otherwise, voice)} later` : `${sayOwes(terms.otherwise, voice)} at any time`;
+  const scale =
+    steps.length > 0
+      ? `${steps.join(', ')}, and ${sayOwes(terms.otherwise, voice)} later`
+      : `${sayOwes(terms.otherwise, voice)} at any time`;
   return `${of}${sayConditions({ ...said.for, calls: undefined }, voice)} costs ${scale}${noShow}.${exactly}${excused}`;
 }
 
 function sayStep(step: Terms['scale'][number], terms: Terms): string {
   if (terms.clock === 'clock') {
-    const day = step.before === 1 ? 'the day before' : step.before === 0 ? 'the day itself' : `the day ${step.before} days before`;
+    const day =
+      step.before === 1
+        ? 'the day before'
+        : step.before === 0
+          ? 'the day itself'
+          : `the day ${step.before} days before`;
     return `until ${step.time ?? ''} on ${day}`;
   }
   const unit = terms.clock === 'working-days' ? 'working day' : terms.clock === 'days' ? 'day' : 'hour';

@@ -41,6 +41,11 @@ export const cost = clauseKind({
   },
   examples: [
     { case: 'A score of 12.00 is passed on', terms: {}, given: { costs: ['Score 12.00'] }, owed: '12.00' },
-    { case: 'Room hire of 30.00 with a tenth for handling', terms: { handling: 1000 }, given: { costs: ['Room hire 30.00'] }, owed: '33.00' },
+    {
+      case: 'Room hire of 30.00 with a tenth for handling',
+      terms: { handling: 1000 },
+      given: { costs: ['Room hire 30.00'] },
+      owed: '33.00',
+    },
   ],
 });

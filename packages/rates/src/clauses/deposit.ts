@@ -3,10 +3,10 @@
 import { shareOf } from '@colla/money';
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
+import { sayDue } from '../due.ts';
 import { amountField, eventDaySchema, shareField } from '../fields.ts';
 import { clauseKind, perCurrency } from '../kind.ts';
 import { fitsEngagement } from '../selector.ts';
-import { sayDue } from '../due.ts';
 
 const schema = perCurrency((currency) =>
   z.strictObject({

@@ -11,7 +11,10 @@ export const discount = clauseKind({
   rivalry: () => undefined,
   sentence: (terms, said) => sayAdjustment(terms, said, 'less'),
   names: (terms) => terms.on ?? [],
-  phases: { discounts: (terms, desk, clause) => applyAdjustment(terms, desk, clause, { category: 'discount', sign: -1n }) },
+  phases: {
+    discounts: (terms, desk, clause) =>
+      applyAdjustment(terms, desk, clause, { category: 'discount', sign: -1n }),
+  },
   examples: [
     {
       case: 'A sum off the engagement',

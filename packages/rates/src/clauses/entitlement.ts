@@ -60,7 +60,12 @@ function draw(terms: Terms, desk: Desk, clause: ClauseHead): void {
   if (used > 0) chargeCovered(terms, desk, clause, { used, draws });
 }
 
-function chargeCovered(terms: Terms, desk: Desk, clause: ClauseHead, drawn: { used: number; draws: { call: string; minutes: number }[] }): void {
+function chargeCovered(
+  terms: Terms,
+  desk: Desk,
+  clause: ClauseHead,
+  drawn: { used: number; draws: { call: string; minutes: number }[] },
+): void {
   desk.charge(clause, {
     category: 'entitlement',
     what: 'Hours covered',

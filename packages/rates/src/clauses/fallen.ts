@@ -31,7 +31,9 @@ function groups(desk: Desk, clause: ClauseHead): Map<string, Set<string>> {
 
 function settle(desk: Desk, clause: ClauseHead, { verdict, together, calls }: Group): void {
   const everything = desk.items.every((item) => item.verdict !== undefined);
-  const falls = (line: Line) => line.category !== 'entitlement' && (line.calls.length === 0 ? everything : line.calls.every((id) => calls.has(id)));
+  const falls = (line: Line) =>
+    line.category !== 'entitlement' &&
+    (line.calls.length === 0 ? everything : line.calls.every((id) => calls.has(id)));
   const fallen = desk.lines.filter(falls);
   desk.lines = desk.lines.filter((line) => !falls(line));
   const head = {
@@ -41,7 +43,15 @@ function settle(desk: Desk, clause: ClauseHead, { verdict, together, calls }: Gr
   };
   const payers = [...new Set(fallen.map((line) => line.payer))];
   const sole = payers[0] ?? clause.payer;
-  const once = (what: string, rate: bigint): Charge => ({ ...head, what, about: together, payer: sole, quantity: { count: 1, of: 1 }, unit: 'cancellation', rate });
+  const once = (what: string, rate: bigint): Charge => ({
+    ...head,
+    what,
+    about: together,
+    payer: sole,
+    quantity: { count: 1, of: 1 },
+    unit: 'cancellation',
+    rate,
+  });
   switch (verdict.terms.owes) {
     case 'amount':
       desk.charge(clause, once('Cancellation', verdict.terms.amount));

@@ -12,7 +12,10 @@ import { bandContradiction, sayBand } from './band.ts';
 const schema = perCurrency((currency) =>
   z.strictObject({
     price: amountField(currency, 'Price'),
-    each: z.enum(['call', 'engagement', 'work', 'requested work']).default('call').meta({ title: 'For each' }),
+    each: z
+      .enum(['call', 'engagement', 'work', 'requested work'])
+      .default('call')
+      .meta({ title: 'For each' }),
     what: wordsField('Called').optional(),
     includes: minutesField('Includes (minutes)', { least: 1 }).optional(),
     beyond: z
@@ -42,11 +45,14 @@ export const fixed = clauseKind({
     ...(terms.beyond && terms.includes === undefined
       ? ['A price beyond needs the time that is included: say how many minutes the fee includes.']
       : []),
-    ...(terms.beyond && terms.each !== 'call' ? ['Only a fee for each call can include time: charge it for each call.'] : []),
+    ...(terms.beyond && terms.each !== 'call'
+      ? ['Only a fee for each call can include time: charge it for each call.']
+      : []),
   ],
   phases: {
     rates: (terms, desk, clause) => {
-      if (terms.each === 'call') for (const item of desk.toPrice(clause)) priceCall(item, terms, desk, clause);
+      if (terms.each === 'call')
+        for (const item of desk.toPrice(clause)) priceCall(item, terms, desk, clause);
       else if (!fitsEngagement(clause.for, desk.facts)) return;
       else if (terms.each === 'engagement') priceEngagement(terms, desk, clause);
       else priceWorks(terms, desk, clause);
@@ -78,15 +84,36 @@ export const fixed = clauseKind({
 function priceCall(item: Item, terms: Terms, desk: Desk, clause: ClauseHead): void {
   const { call } = item;
   item.settled = true;
-  const head = { category: categoryOf(call), what: terms.what ?? capital(call.label ?? call.kind), calls: [call.id] };
-  desk.charge(clause, { ...head, about: call.id, quantity: { count: 1, of: 1 }, unit: call.kind, rate: terms.price });
-  if (terms.beyond && terms.includes !== undefined) chargeBeyond(item, { ...terms.beyond, includes: terms.includes }, desk, clause);
+  const head = {
+    category: categoryOf(call),
+    what: terms.what ?? capital(call.label ?? call.kind),
+    calls: [call.id],
+  };
+  desk.charge(clause, {
+    ...head,
+    about: call.id,
+    quantity: { count: 1, of: 1 },
+    unit: call.kind,
+    rate: terms.price,
+  });
+  if (terms.beyond && terms.includes !== undefined)
+    chargeBeyond(item, { ...terms.beyond, includes: terms.includes }, desk, clause);
 }
 
-function chargeBeyond(item: Item, terms: NonNullable<Terms['beyond']> & { includes: number }, desk: Desk, clause: ClauseHead): void {
+function chargeBeyond(
+  item: Item,
+  terms: NonNullable<Terms['beyond']> & { includes: number },
+  desk: Desk,
+  clause: ClauseHead,
+): void {
   const counted = countedMinutes(item.call, 'played');
   const beyond = Math.max(0, counted - terms.includes);
-  const charged = chargedMinutes(beyond, { minimum: 0, increment: terms.increment, round: 'up', grace: terms.grace });
+  const charged = chargedMinutes(beyond, {
+    minimum: 0,
+    increment: terms.increment,
+    round: 'up',
+    grace: terms.grace,
+  });
   if (charged === 0) return;
   desk.charge(clause, {
     category: categoryOf(item.call),

@@ -34,7 +34,9 @@ export const hourly = clauseKind({
   contradictions: (terms) => [
     ...bandContradiction(terms.price, terms.band),
     ...(terms.grace >= terms.increment
-      ? [`Forgiving ${terms.grace} minutes of a ${terms.increment}-minute step would never begin it: forgive fewer.`]
+      ? [
+          `Forgiving ${terms.grace} minutes of a ${terms.increment}-minute step would never begin it: forgive fewer.`,
+        ]
       : []),
   ],
   phases: {
@@ -107,9 +109,13 @@ function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }):
   const parts = [
     `${sayCalls(said.for, voice)} are ${voice.money(terms.price)} ${article} ${voice.duration(terms.per)}`,
     terms.increment === 1 ? 'charged to the minute' : `charged in ${steps(terms.increment, voice)}${how}`,
-    terms.minimum > 0 ? `${terms.minimum === 60 ? 'one hour' : voice.duration(terms.minimum)} at least` : undefined,
+    terms.minimum > 0
+      ? `${terms.minimum === 60 ? 'one hour' : voice.duration(terms.minimum)} at least`
+      : undefined,
     terms.grace > 0 ? `${terms.grace} minutes over are forgiven` : undefined,
-    { played: undefined, planned: 'as planned', longer: 'as planned or as played, whichever is longer' }[terms.time],
+    { played: undefined, planned: 'as planned', longer: 'as planned or as played, whichever is longer' }[
+      terms.time
+    ],
   ];
   return `${parts.filter((part) => part !== undefined).join(', ')}.${sayBand(terms.band, voice)}`;
 }

@@ -18,14 +18,26 @@ const kinds: readonly ClauseKind<string, z.ZodType>[] = Object.values(menu) as n
 function tariffOf(kind: string, example: (typeof kinds)[number]['examples'][number]) {
   const clause = { id: 'it', kind, for: example.for ?? {}, terms: example.terms };
   return granted(
-    readTariff({ name: 'Example', currency: 'GBP', version: 1, from: '2026-01-01', clauses: [...(example.with ?? []), clause] }),
+    readTariff({
+      name: 'Example',
+      currency: 'GBP',
+      version: 1,
+      from: '2026-01-01',
+      clauses: [...(example.with ?? []), clause],
+    }),
   );
 }
 
 describe.each(kinds.map((kind) => [kind.title, kind] as const))('%s', (_, kind) => {
   it.each(kind.examples.map((example) => [example.case, example] as const))('%s', (_, example) => {
-    const bill = statement(given(example.given, pounds), { tariff: tariffOf(kind.kind, example), locale: 'en-GB' }, asOf);
-    const owed = bill.lines.filter((line) => line.clause === 'it').reduce((sum, line) => sum + line.amount, 0n);
+    const bill = statement(
+      given(example.given, pounds),
+      { tariff: tariffOf(kind.kind, example), locale: 'en-GB' },
+      asOf,
+    );
+    const owed = bill.lines
+      .filter((line) => line.clause === 'it')
+      .reduce((sum, line) => sum + line.amount, 0n);
     expect(toDecimal(owed, pounds)).toBe(example.owed);
   });
 

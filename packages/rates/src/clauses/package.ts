@@ -44,14 +44,22 @@ export const pack = clauseKind({
       terms: {
         price: '150.00',
         what: 'Recital package',
-        includes: [{ of: { labels: ['hearing'] }, calls: 1 }, { of: { calls: ['dress rehearsal', 'recital'] } }],
+        includes: [
+          { of: { labels: ['hearing'] }, calls: 1 },
+          { of: { calls: ['dress rehearsal', 'recital'] } },
+        ],
       },
       given: { calls: ['hearing: class 30', 'dress rehearsal 60', 'recital 60'] },
       owed: '150.00',
     },
     {
       case: 'Two soloists share the recital and each takes the half-recital package',
-      terms: { price: '50.00', what: 'Half recital', each: 'soloist', includes: [{ of: { calls: ['recital'] } }] },
+      terms: {
+        price: '50.00',
+        what: 'Half recital',
+        each: 'soloist',
+        includes: [{ of: { calls: ['recital'] } }],
+      },
       given: { calls: ['recital 60'], sharers: 2 },
       owed: '100.00',
     },
@@ -103,9 +111,17 @@ function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }):
 }
 
 function sayIncluded(part: Included, voice: Voice): string {
-  const kinds = part.of.calls ? voice.list(part.of.calls.map((kind) => (part.calls === 1 ? kind : plural(kind)))) : part.calls === 1 ? 'call' : 'calls';
+  const kinds = part.of.calls
+    ? voice.list(part.of.calls.map((kind) => (part.calls === 1 ? kind : plural(kind))))
+    : part.calls === 1
+      ? 'call'
+      : 'calls';
   const count = part.calls === undefined ? 'all ' : part.calls === 1 ? 'one ' : `${part.calls} `;
-  const subject = part.minutes === undefined ? `${count}${kinds}` : `${voice.duration(part.minutes)} of ${kinds}`;
-  const each = part.minutesEach === undefined ? '' : ` of up to ${voice.duration(part.minutesEach)}${part.calls === 1 ? '' : ' each'}`;
+  const subject =
+    part.minutes === undefined ? `${count}${kinds}` : `${voice.duration(part.minutes)} of ${kinds}`;
+  const each =
+    part.minutesEach === undefined
+      ? ''
+      : ` of up to ${voice.duration(part.minutesEach)}${part.calls === 1 ? '' : ' each'}`;
   return `${subject}${sayConditions({ ...part.of, calls: undefined }, voice)}${each}`;
 }

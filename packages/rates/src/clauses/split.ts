@@ -10,7 +10,12 @@ import { fitsEngagement } from '../selector.ts';
 
 const schema = perCurrency(() =>
   z.strictObject({
-    of: z.array(z.string().min(1)).min(1).readonly().optional().meta({ title: 'Of what these clauses charge' }),
+    of: z
+      .array(z.string().min(1))
+      .min(1)
+      .readonly()
+      .optional()
+      .meta({ title: 'Of what these clauses charge' }),
     among: z
       .array(z.strictObject({ payer: wordsField('Payer'), parts: countField('Parts', { least: 0 }) }))
       .min(1)
@@ -36,18 +41,27 @@ export const split = clauseKind({
   names: (terms) => terms.of ?? [],
   contradictions: ({ among }) => [
     ...(among.some(({ parts }) => parts > 0) ? [] : ['Nobody pays: give at least one payer a part.']),
-    ...(new Set(among.map(({ payer }) => payer)).size < among.length ? ['One payer is named twice: add their parts together.'] : []),
+    ...(new Set(among.map(({ payer }) => payer)).size < among.length
+      ? ['One payer is named twice: add their parts together.']
+      : []),
   ],
   phases: {
     split: (terms, desk, clause) => {
       if (!fitsEngagement(clause.for, desk.facts)) return;
-      desk.lines = desk.lines.flatMap((line) => (!terms.of || terms.of.includes(line.clause) ? shared(line, terms, desk) : [line]));
+      desk.lines = desk.lines.flatMap((line) =>
+        !terms.of || terms.of.includes(line.clause) ? shared(line, terms, desk) : [line],
+      );
     },
   },
   examples: [
     {
       case: 'A split charges nothing of its own',
-      terms: { among: [{ payer: 'school', parts: 1 }, { payer: 'family', parts: 1 }] },
+      terms: {
+        among: [
+          { payer: 'school', parts: 1 },
+          { payer: 'family', parts: 1 },
+        ],
+      },
       given: { calls: ['rehearsal 60'] },
       owed: '0.00',
     },
@@ -57,7 +71,10 @@ export const split = clauseKind({
 /** The line once for each payer with a part; their amounts sum to the line's. */
 function shared(line: Line, terms: Terms, desk: Desk): Line[] {
   const parts = terms.among.filter((share) => share.parts > 0);
-  const amounts = allocate(line.amount, parts.map((share) => share.parts));
+  const amounts = allocate(
+    line.amount,
+    parts.map((share) => share.parts),
+  );
   const whole = parts.reduce((sum, share) => sum + share.parts, 0);
   return parts.map((share, index) => {
     const amount = amounts[index] ?? 0n;

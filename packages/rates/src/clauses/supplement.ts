@@ -11,7 +11,10 @@ export const supplement = clauseKind({
   rivalry: () => undefined,
   sentence: (terms, said) => sayAdjustment(terms, said, 'more'),
   names: (terms) => terms.on ?? [],
-  phases: { supplements: (terms, desk, clause) => applyAdjustment(terms, desk, clause, { category: 'supplement', sign: 1n }) },
+  phases: {
+    supplements: (terms, desk, clause) =>
+      applyAdjustment(terms, desk, clause, { category: 'supplement', sign: 1n }),
+  },
   examples: [
     {
       case: 'A recital on a Sunday is 25.00 more',

@@ -33,10 +33,17 @@ export const tax = clauseKind({
       ? `Prices include ${terms.name} at ${voice.share(terms.rate)}.`
       : `${terms.name} at ${voice.share(terms.rate)} is added.`,
   contradictions: ({ code, rate }) =>
-    code !== 'S' && rate > 0 ? [`A rate of ${rate / 100} % goes with the standard category only: make it zero, or choose S.`] : [],
+    code !== 'S' && rate > 0
+      ? [`A rate of ${rate / 100} % goes with the standard category only: make it zero, or choose S.`]
+      : [],
   phases: { tax: levy },
   examples: [
-    { case: 'No tax is owed where nothing is charged', terms: { name: 'VAT', rate: 2000 }, given: {}, owed: '0.00' },
+    {
+      case: 'No tax is owed where nothing is charged',
+      terms: { name: 'VAT', rate: 2000 },
+      given: {},
+      owed: '0.00',
+    },
   ],
 });
 

@@ -66,11 +66,24 @@ function chargeLeg(leg: Leg, terms: Terms, desk: Desk, clause: ClauseHead): void
     desk.charge(clause, { ...head, about: `${leg.id}:far`, quantity, unit: terms.unit, rate: terms.perUnit });
   }
   if (terms.flat !== undefined && paid > 0) {
-    desk.charge(clause, { ...head, about: `${leg.id}:flat`, quantity: { count: 1, of: 1 }, unit: 'journey', rate: terms.flat });
+    desk.charge(clause, {
+      ...head,
+      about: `${leg.id}:flat`,
+      quantity: { count: 1, of: 1 },
+      unit: 'journey',
+      rate: terms.flat,
+    });
   }
   if (terms.perHour !== undefined && leg.minutes > 0) {
     const quantity = { count: leg.minutes, of: 60 };
-    desk.charge(clause, { ...head, what: `Time under way, ${leg.from} to ${leg.to}`, about: `${leg.id}:time`, quantity, unit: 'hour', rate: terms.perHour });
+    desk.charge(clause, {
+      ...head,
+      what: `Time under way, ${leg.from} to ${leg.to}`,
+      about: `${leg.id}:time`,
+      quantity,
+      unit: 'hour',
+      rate: terms.perHour,
+    });
   }
 }
 

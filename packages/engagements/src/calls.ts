@@ -1,0 +1,116 @@
+// What happens to the calls of an engagement: asked for, agreed, played, cancelled, missed.
+
+import { type Span, Temporal } from '@colla/calendar';
+import type { Call, Reason, Standing, Who } from '@colla/hours';
+import { type OrRefusal, Refusal, refused } from '@colla/refusal';
+import { allowed, type Engagement } from './engagement.ts';
+
+/** Adds a call, kept free until it is agreed. Refuses where nothing can change any more. */
+export function addCall(
+  engagement: Engagement,
+  call: Omit<Call, 'standing'> & { held?: { lapsesAt?: Temporal.ZonedDateTime; onlyIf?: string } },
+): OrRefusal<Engagement> {
+  const open = allowed(engagement, 'change', 'inquiry', 'quoted', 'agreed');
+  if (refused(open)) return open;
+  const { held, ...facts } = call;
+  return { ...open, calls: [...open.calls, { ...facts, standing: { is: 'held', ...held } }] };
+}
+
+/** Another time, place, kind or name for a call that has not taken place. What it is made of stays its own. */
+export function changeCall(
+  engagement: Engagement,
+  id: string,
+  to: Partial<Pick<Call, 'kind' | 'label' | 'place' | 'planned'>>,
+): OrRefusal<Engagement> {
+  return withCall(engagement, id, ['held', 'agreed'], 'moved', (call) => ({ ...call, ...to }));
+}
+
+/** Takes out a call that was only kept free. */
+export function releaseCall(engagement: Engagement, id: string): OrRefusal<Engagement> {
+  const open = withCall(engagement, id, ['held'], 'released', (call) => call);
+  return refused(open) ? open : { ...open, calls: open.calls.filter((call) => call.id !== id) };
+}
+
+/** A call kept free is agreed: a second round is reached, a rehearsal is added by both. */
+export function agreeCall(engagement: Engagement, id: string): OrRefusal<Engagement> {
+  const agreed = allowed(engagement, 'change', 'agreed');
+  if (refused(agreed)) return agreed;
+  return withCall(agreed, id, ['held'], 'agreed', (call) => stand(call, { is: 'agreed' }));
+}
+
+/** A call took place, with its real times. A mistake in them is mended by saying it again. */
+export function playCall(engagement: Engagement, id: string, times: Span): OrRefusal<Engagement> {
+  return withCall(engagement, id, ['agreed', 'played'], 'played', (call) =>
+    stand(call, { is: 'played', times }),
+  );
+}
+
+/** Word came that a call will not take place. Refuses word that comes after the call began: that is a call missed. */
+export function cancelCall(
+  engagement: Engagement,
+  id: string,
+  word: { at: Temporal.ZonedDateTime; by: Who; reason: Reason },
+): OrRefusal<Engagement> {
+  const call = engagement.calls.find((call) => call.id === id);
+  if (call && Temporal.ZonedDateTime.compare(word.at, call.planned.start) > 0) {
+    return new Refusal(
+      'engagements/cancelled-too-late',
+      'Word came after the call was to begin. Mark it missed instead.',
+      { call: id },
+      '/at',
+    );
+  }
+  return withCall(engagement, id, ['held', 'agreed'], 'cancelled', (call) =>
+    stand(call, { is: 'cancelled', ...word, wasAgreed: call.standing.is === 'agreed' }),
+  );
+}
+
+/** No word came and somebody was not there. */
+export function missCall(
+  engagement: Engagement,
+  id: string,
+  word: { by: Who; reason: Reason },
+): OrRefusal<Engagement> {
+  return withCall(engagement, id, ['agreed'], 'missed', (call) => stand(call, { is: 'missed', ...word }));
+}
+
+/** Takes back what was said of a call: it stands agreed again. */
+export function reopenCall(engagement: Engagement, id: string): OrRefusal<Engagement> {
+  return withCall(engagement, id, ['played', 'cancelled', 'missed'], 'opened again', (call) =>
+    stand(call, { is: 'agreed' }),
+  );
+}
+
+function stand(call: Call, standing: Standing): Call {
+  return { ...call, standing };
+}
+
+/** Changes one call that stands as the move needs it; calls only move once the engagement is open to change. */
+function withCall(
+  engagement: Engagement,
+  id: string,
+  from: readonly Standing['is'][],
+  verb: string,
+  change: (call: Call) => Call,
+): OrRefusal<Engagement> {
+  const open = allowed(engagement, 'change', 'inquiry', 'quoted', 'agreed');
+  if (refused(open)) return open;
+  const call = open.calls.find((call) => call.id === id);
+  if (!call)
+    return new Refusal(
+      'engagements/no-such-call',
+      'There is no such call in this engagement. Load it again: it may have been released.',
+      { call: id },
+    );
+  if (!from.includes(call.standing.is)) {
+    return new Refusal(
+      'engagements/illegal-move',
+      `The ${call.kind} is ${call.standing.is} and cannot be ${verb}: that takes one that is ${from.join(' or ')}.`,
+      {
+        call: id,
+        standing: call.standing.is,
+      },
+    );
+  }
+  return { ...open, calls: open.calls.map((other) => (other.id === id ? change(other) : other)) };
+}

@@ -1,0 +1,151 @@
+// Bill the difference: what the statement says now, less what has been invoiced.
+
+import { divideRounded } from '@colla/money';
+import type { Line, Quantity, Statement, TaxSum } from '@colla/rates';
+
+/** A line as it stands on an invoice. Amounts are minor units. */
+export interface InvoiceLine {
+  readonly key: string;
+  readonly clause: string;
+  readonly category: Line['category'];
+  readonly what: string;
+  readonly calls: readonly string[];
+  readonly quantity: Quantity;
+  readonly unit: string;
+  readonly rate: bigint;
+  readonly amount: bigint;
+  readonly arithmetic: string;
+}
+
+/** A tax as it stands on an invoice. `rate` is in basis points, `code` the category of EN 16931. */
+export interface InvoiceTax {
+  readonly name: string;
+  readonly rate: number;
+  readonly code: string;
+  readonly inside: boolean;
+  readonly base: bigint;
+  readonly amount: bigint;
+}
+
+/** What one payer can be asked for next. `total` is what they would pay. */
+export interface Billable {
+  readonly payer: string;
+  readonly lines: readonly InvoiceLine[];
+  readonly taxes: readonly InvoiceTax[];
+  readonly net: bigint;
+  readonly tax: bigint;
+  readonly total: bigint;
+}
+
+/** What was asked for before, as far as the difference needs it. */
+export interface Asked {
+  readonly payer: string;
+  readonly lines: readonly InvoiceLine[];
+  readonly taxes: readonly InvoiceTax[];
+}
+
+/**
+ * What is left to ask of a payer: line by line, the statement less what earlier invoices asked for under the
+ * same key; tax as the statement has it, less the tax already asked for, so that the parts sum to the whole.
+ */
+export function billable(statement: Statement, payer: string, earlier: readonly Asked[]): Billable {
+  const before = earlier.filter((invoice) => invoice.payer === payer);
+  const now = statement.lines.filter((line) => line.payer === payer);
+  const lines = [
+    ...now.flatMap((line) => further(line, askedFor(line.key, before))),
+    ...dropped(now, before),
+  ];
+  const taxes = taxesLeft(
+    statement.taxes.filter((tax) => tax.payer === payer),
+    before,
+  );
+  const sum = lines.reduce((total, line) => total + line.amount, 0n);
+  const added = taxes.reduce((total, tax) => total + (tax.inside ? 0n : tax.amount), 0n);
+  const tax = taxes.reduce((total, tax) => total + tax.amount, 0n);
+  return { payer, lines, taxes, net: sum + added - tax, tax, total: sum + added };
+}
+
+/** Everybody the statement or an earlier invoice names, in the order they appear. */
+export function payersOf(statement: Statement, earlier: readonly Asked[]): string[] {
+  return [...new Set([...statement.payers.map(({ payer }) => payer), ...earlier.map(({ payer }) => payer)])];
+}
+
+/** What is left to ask of all payers together, in minor units; negative where more was asked than is owed. */
+export function leftToInvoice(statement: Statement, earlier: readonly Asked[]): bigint {
+  return payersOf(statement, earlier).reduce(
+    (sum, payer) => sum + billable(statement, payer, earlier).total,
+    0n,
+  );
+}
+
+function askedFor(key: string, before: readonly Asked[]): InvoiceLine[] {
+  return before.flatMap((invoice) => invoice.lines.filter((line) => line.key === key));
+}
+
+/** A line not asked for before stands as it is; one that has changed since stands as its difference. */
+function further(line: Line, asked: readonly InvoiceLine[]): InvoiceLine[] {
+  const { key, clause, category, what, calls, quantity, unit, rate, amount, arithmetic } = line;
+  const whole = { key, clause, category, what, calls, quantity, unit, rate, amount, arithmetic };
+  if (asked.length === 0) return [whole];
+  const before = asked.reduce((sum, line) => sum + line.amount, 0n);
+  if (before === amount) return [];
+  return [
+    {
+      ...whole,
+      what: `${what}, changed`,
+      ...sum(amount - before),
+      arithmetic: `${arithmetic}; invoiced before ${before}`,
+    },
+  ];
+}
+
+/** Lines asked for before that the statement no longer has are taken back. */
+function dropped(now: readonly Line[], before: readonly Asked[]): InvoiceLine[] {
+  const kept = new Set(now.map((line) => line.key));
+  const gone = new Map<string, InvoiceLine>();
+  for (const line of before.flatMap((invoice) => invoice.lines).filter(({ key }) => !kept.has(key))) {
+    const known = gone.get(line.key);
+    gone.set(line.key, known ? { ...line, amount: known.amount + line.amount } : line);
+  }
+  return [...gone.values()]
+    .filter((line) => line.amount !== 0n)
+    .map((line) => ({
+      ...line,
+      what: `${line.what}, taken back`,
+      ...sum(-line.amount),
+      arithmetic: 'no longer on the statement',
+    }));
+}
+
+function sum(amount: bigint): Pick<InvoiceLine, 'quantity' | 'unit' | 'rate' | 'amount'> {
+  return { quantity: { count: 1, of: 1 }, unit: 'difference', rate: amount, amount };
+}
+
+function taxesLeft(now: readonly TaxSum[], before: readonly Asked[]): InvoiceTax[] {
+  const same = (a: InvoiceTax, b: InvoiceTax) =>
+    a.name === b.name && a.rate === b.rate && a.code === b.code && a.inside === b.inside;
+  const asked = before.flatMap((invoice) => invoice.taxes);
+  return now
+    .map(({ name, rate, code, inside, base, amount }) => {
+      const earlier = asked.filter((tax) => same(tax, { name, rate, code, inside, base, amount }));
+      const less = (part: (tax: InvoiceTax) => bigint) => earlier.reduce((sum, tax) => sum + part(tax), 0n);
+      return {
+        name,
+        rate,
+        code,
+        inside,
+        base: base - less((tax) => tax.base),
+        amount: amount - less((tax) => tax.amount),
+      };
+    })
+    .filter((tax) => tax.base !== 0n || tax.amount !== 0n);
+}
+
+/** Whether a line's figures agree: its amount is rate × quantity, rounded once. A broken invariant otherwise. */
+export function figuresAgree({
+  rate,
+  quantity,
+  amount,
+}: Pick<InvoiceLine, 'rate' | 'quantity' | 'amount'>): boolean {
+  return divideRounded(rate * BigInt(quantity.count), BigInt(quantity.of)) === amount;
+}

@@ -1,0 +1,223 @@
+// Engagements on the wire, with calls, programme, legs, costs and agreement.
+
+import { PART_STATES, PERMISSIONS, STAGES } from '@colla/engagements';
+import { CALL_KINDS, REASONS } from '@colla/hours';
+import { DISTANCE_UNITS } from '@colla/travel';
+import { z } from 'zod';
+import { invoice, payment } from './invoices.ts';
+import { sentence } from './tariffs.ts';
+import { amount, currencyCode, day, id, instant, page, text, time, words } from './words.ts';
+
+const who = z.enum(['payer', 'pianist']);
+const reason = z.enum(REASONS);
+
+/** A span as a person writes it: local day and times at the place. */
+export const spanInput = z.strictObject({
+  on: day,
+  from: time,
+  until: time,
+  /** The day it ends, where that is not `on`. */
+  untilOn: day.optional(),
+  zone: z.string().max(60),
+});
+
+export const standing = z.discriminatedUnion('is', [
+  z.object({ is: z.literal('held'), lapsesAt: instant.optional(), onlyIf: z.string().optional() }),
+  z.object({ is: z.literal('agreed') }),
+  z.object({ is: z.literal('played'), start: instant, end: instant }),
+  z.object({ is: z.literal('cancelled'), at: instant, by: who, reason, wasAgreed: z.boolean() }),
+  z.object({ is: z.literal('missed'), by: who, reason }),
+]);
+
+export const call = z.object({
+  id,
+  kind: z.enum(CALL_KINDS),
+  label: z.string().optional(),
+  place: z.string(),
+  start: instant,
+  end: instant,
+  standing,
+});
+export type CallJson = z.output<typeof call>;
+
+export const callInput = z.strictObject({
+  kind: z.enum(CALL_KINDS),
+  label: words.optional(),
+  place: z.string().trim().max(200).default(''),
+  planned: spanInput,
+  /** What must happen first, for a round or an option that is only kept free. */
+  onlyIf: words.optional(),
+  lapsesAt: z.strictObject({ on: day, at: time, zone: z.string() }).optional(),
+});
+export type CallInput = z.input<typeof callInput>;
+
+export const callChange = z.strictObject({
+  kind: z.enum(CALL_KINDS).optional(),
+  label: words.optional(),
+  place: z.string().trim().max(200).optional(),
+  planned: spanInput.optional(),
+});
+
+/** The moment word came, as a person writes it. */
+export const wordInput = z.strictObject({ on: day, at: time, zone: z.string().max(60), by: who, reason });
+
+const part = z.object({
+  edition: z.string().max(200).optional(),
+  key: z.string().max(60).optional(),
+  cuts: z.string().max(400).optional(),
+  state: z.enum(PART_STATES),
+  permission: z.enum(PERMISSIONS),
+  receivedOn: day.optional(),
+});
+
+export const work = z.object({
+  id,
+  composer: z.string(),
+  title: z.string(),
+  minutes: z.int(),
+  requested: z.boolean(),
+  part,
+});
+export type WorkJson = z.output<typeof work>;
+
+export const workInput = z.strictObject({
+  id: id.optional(),
+  composer: z.string().trim().max(120).default(''),
+  title: words,
+  minutes: z.int().min(0).max(600).default(0),
+  requested: z.boolean().default(false),
+  part: part.partial().strict().default({}),
+});
+
+export const leg = z.object({
+  id,
+  on: day,
+  from: z.string(),
+  to: z.string(),
+  distance: z.string(),
+  unit: z.enum(DISTANCE_UNITS),
+  minutes: z.int(),
+  purpose: z.string(),
+});
+export type LegJson = z.output<typeof leg>;
+
+export const legInput = z.strictObject({
+  on: day,
+  from: words,
+  to: words,
+  distance: z.string().max(12),
+  unit: z.enum(DISTANCE_UNITS),
+  minutes: z.int().min(0).max(2880).default(0),
+  purpose: z.string().trim().max(200).default(''),
+});
+
+export const cost = z.object({ id, on: day, what: z.string(), amount });
+export const costInput = z.strictObject({ on: day, what: words, amount });
+
+export const soloistFacts = z.strictObject({
+  level: words.optional(),
+  instrument: words.optional(),
+  study: words.optional(),
+});
+
+const tariffRef = z.object({ name: z.string(), version: z.int(), currency: z.string() });
+
+export const quote = z.object({
+  tariff: tariffRef,
+  sentences: z.array(sentence),
+  quotedAt: instant,
+  validUntil: instant,
+});
+
+export const agreement = z.object({
+  id,
+  engagement: id,
+  tariff: tariffRef,
+  /** The clauses as frozen, as written. */
+  written: z.unknown(),
+  sentences: z.array(sentence),
+  calls: z.array(id),
+  agreedAt: instant,
+  acceptedBy: z.string(),
+});
+export type AgreementJson = z.output<typeof agreement>;
+
+export const engagement = z.object({
+  id,
+  title: z.string(),
+  stage: z.enum(STAGES),
+  currency: currencyCode,
+  soloistParty: id.optional(),
+  institutionParty: id.optional(),
+  payers: z.record(z.string(), id),
+  soloist: soloistFacts,
+  sharers: z.int(),
+  pianistClass: z.string().optional(),
+  circumstances: z.array(z.string()),
+  note: z.string().optional(),
+  askedAt: instant,
+  calls: z.array(call),
+  programme: z.array(work),
+  legs: z.array(leg),
+  costs: z.array(cost),
+  quote: quote.optional(),
+  agreement: agreement.optional(),
+  /** When it was settled, cancelled, declined or let lapse. */
+  endedAt: instant.optional(),
+});
+export type EngagementJson = z.output<typeof engagement>;
+
+/** One engagement with everything that hangs on it. */
+export const engagementWhole = engagement.extend({
+  parties: z.record(z.string(), z.string()),
+  invoices: z.array(invoice),
+  payments: z.array(payment),
+});
+export type EngagementWholeJson = z.output<typeof engagementWhole>;
+
+/** One line of the list. */
+export const engagementSummary = z.object({
+  id,
+  title: z.string(),
+  stage: z.enum(STAGES),
+  soloist: z.string().optional(),
+  institution: z.string().optional(),
+  calls: z.int(),
+  /** Start of the first and of the last call. */
+  first: instant.optional(),
+  last: instant.optional(),
+  partsWanted: z.int(),
+});
+export type EngagementSummaryJson = z.output<typeof engagementSummary>;
+export const engagementPage = page(engagementSummary);
+
+const engagementFields = z.strictObject({
+  title: words,
+  currency: currencyCode.optional(),
+  soloistParty: id.optional(),
+  institutionParty: id.optional(),
+  payers: z.record(z.string().min(1).max(60), id).default({}),
+  soloist: soloistFacts.default({}),
+  sharers: z.int().min(1).max(20).default(1),
+  pianistClass: words.optional(),
+  circumstances: z.array(words).max(20).default([]),
+  note: text.optional(),
+});
+
+/** An inquiry: who, what, when; calls and programme may come with it. */
+export const engagementInput = engagementFields.extend({
+  calls: z.array(callInput).max(500).default([]),
+  programme: z.array(workInput).max(200).default([]),
+});
+export type EngagementInput = z.input<typeof engagementInput>;
+
+export const engagementChange = engagementFields.omit({ currency: true }).partial();
+
+export const quoteInput = z.strictObject({
+  tariff: id,
+  version: z.int().min(1).optional(),
+  /** Prices chosen within their bands, by clause. */
+  choices: z.record(z.string(), amount).default({}),
+  validUntil: day,
+});
+export const agreeInput = z.strictObject({ acceptedBy: words });

@@ -1,0 +1,53 @@
+// Organisations and parties on the wire.
+
+import { z } from 'zod';
+import { addressLines, currencyCode, day, id, words } from './words.ts';
+
+export const organisation = z.object({
+  id,
+  name: z.string(),
+  address: addressLines,
+  email: z.string().optional(),
+  taxNumber: z.string().optional(),
+  payTo: addressLines,
+  currency: currencyCode,
+  zone: z.string(),
+  locale: z.string(),
+  paper: z.enum(['A4', 'Letter']),
+  /** Minutes of calls a week beyond which the season says so. */
+  weeklyLimit: z.int(),
+  holidays: z.array(day),
+});
+export type OrganisationJson = z.output<typeof organisation>;
+
+export const organisationChange = z
+  .strictObject({
+    name: words,
+    address: addressLines,
+    email: z.union([z.email(), z.literal('')]),
+    taxNumber: z.string().max(60),
+    payTo: addressLines,
+    currency: currencyCode,
+    zone: z.string().max(60),
+    locale: z.string().max(35),
+    paper: z.enum(['A4', 'Letter']),
+    weeklyLimit: z.int().min(0).max(10_080),
+    holidays: z.array(day).max(400),
+  })
+  .partial();
+
+export const party = z.object({
+  id,
+  name: z.string(),
+  address: addressLines,
+  email: z.string().optional(),
+  reference: z.string().optional(),
+});
+export type PartyJson = z.output<typeof party>;
+
+export const partyInput = z.strictObject({
+  name: words,
+  address: addressLines.default([]),
+  email: z.union([z.email(), z.literal('')]).optional(),
+  reference: z.string().max(120).optional(),
+});

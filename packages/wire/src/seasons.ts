@@ -1,0 +1,70 @@
+// Seasons on the wire, and the season score.
+
+import { CALL_KINDS } from '@colla/hours';
+import type { SeasonScore } from '@colla/invoicing';
+import { toDecimal } from '@colla/money';
+import { z } from 'zod';
+import { amount, currencyCode, day, id, instant, words } from './words.ts';
+
+export const season = z.object({ id, name: z.string(), from: day, to: day });
+export type SeasonJson = z.output<typeof season>;
+export const seasonInput = z.strictObject({ name: words, from: day, to: day });
+
+export const mark = z.object({
+  call: id,
+  engagement: id,
+  title: z.string(),
+  kind: z.enum(CALL_KINDS),
+  place: z.string(),
+  start: instant,
+  end: instant,
+  minutes: z.int(),
+  is: z.enum(['held', 'agreed', 'played', 'cancelled', 'missed']),
+});
+export type MarkJson = z.output<typeof mark>;
+
+export const seasonScore = z.object({
+  season,
+  staves: z.array(
+    z.object({
+      party: z.string(),
+      name: z.string(),
+      marks: z.array(mark),
+      engagements: z.int(),
+      /** Engagements with something to invoice, and invoices overdue. */
+      toInvoice: z.int(),
+      overdue: z.int(),
+      money: z.array(z.object({ currency: currencyCode, toInvoice: amount, owed: amount, overdue: amount })),
+    }),
+  ),
+  weeks: z.array(
+    z.object({
+      monday: day,
+      played: z.int(),
+      agreed: z.int(),
+      held: z.int(),
+      byStave: z.record(z.string(), z.int()),
+    }),
+  ),
+  weeklyLimit: z.int(),
+});
+export type SeasonScoreJson = z.output<typeof seasonScore>;
+
+/** Shows the season score. */
+export function showSeasonScore({ season, staves, weeks, weeklyLimit }: SeasonScore): SeasonScoreJson {
+  return {
+    season: { ...season, from: season.from.toString(), to: season.to.toString() },
+    staves: staves.map((stave) => ({
+      ...stave,
+      marks: stave.marks.map((mark) => ({ ...mark, start: mark.start.toString(), end: mark.end.toString() })),
+      money: stave.money.map(({ currency, toInvoice, owed, overdue }) => ({
+        currency,
+        toInvoice: toDecimal(toInvoice, currency),
+        owed: toDecimal(owed, currency),
+        overdue: toDecimal(overdue, currency),
+      })),
+    })),
+    weeks: weeks.map((week) => ({ ...week, monday: week.monday.toString(), byStave: { ...week.byStave } })),
+    weeklyLimit,
+  };
+}

@@ -1,0 +1,137 @@
+// Statements on the wire, and the preview that prices an engagement without keeping anything.
+
+import { toDecimal } from '@colla/money';
+import { CATEGORIES, type Statement, writtenTariffSchema } from '@colla/rates';
+import { z } from 'zod';
+import { callInput, costInput, legInput, soloistFacts, wordInput, workInput } from './engagements.ts';
+import { amount, currencyCode, instant, words } from './words.ts';
+
+export const statementLine = z.object({
+  key: z.string(),
+  clause: z.string(),
+  category: z.enum(CATEGORIES),
+  payer: z.string(),
+  what: z.string(),
+  calls: z.array(z.string()),
+  facts: z.array(z.object({ name: z.string(), value: z.string() })),
+  quantity: z.object({ count: z.int(), of: z.int() }),
+  unit: z.string(),
+  rate: amount,
+  amount,
+  arithmetic: z.string(),
+});
+export type StatementLineJson = z.output<typeof statementLine>;
+
+const due = z.array(z.object({ event: z.string(), days: z.int() }));
+
+export const statement = z.object({
+  currency: currencyCode,
+  asOf: instant,
+  tariff: z.object({ name: z.string(), version: z.int() }),
+  lines: z.array(statementLine),
+  taxes: z.array(
+    z.object({
+      clause: z.string(),
+      name: z.string(),
+      rate: z.int(),
+      code: z.string(),
+      inside: z.boolean(),
+      payer: z.string(),
+      base: amount,
+      amount,
+      arithmetic: z.string(),
+    }),
+  ),
+  payers: z.array(z.object({ payer: z.string(), net: amount, tax: amount, total: amount })),
+  net: amount,
+  tax: amount,
+  total: amount,
+  deposit: z.object({ clause: z.string(), amount, due, arithmetic: z.string() }).optional(),
+  payment: z.object({ clause: z.string(), due, gate: z.boolean() }).optional(),
+  entitlements: z.array(
+    z.object({
+      clause: z.string(),
+      granted: z.int(),
+      used: z.int(),
+      left: z.int(),
+      draws: z.array(z.object({ call: z.string(), minutes: z.int() })),
+    }),
+  ),
+  fallen: z.array(z.object({ call: z.string(), clause: z.string(), owes: z.string(), why: z.string() })),
+  unpriced: z.array(z.string()),
+  ifCancelled: z.object({ total: amount, lines: z.array(statementLine) }).optional(),
+});
+export type StatementJson = z.output<typeof statement>;
+
+/** The statement of an engagement with the sentences its lines open to, and what is left to invoice by payer. */
+export const statementAnswer = z.object({
+  statement,
+  sentences: z.array(z.object({ clause: z.string(), sentence: z.string() })),
+  toInvoice: z.array(z.object({ payer: z.string(), total: amount })),
+});
+export type StatementAnswerJson = z.output<typeof statementAnswer>;
+
+/** Shows a statement: every minor unit as decimal text of its currency. */
+export function showStatement(of: Statement): StatementJson {
+  const text = (minor: bigint) => toDecimal(minor, of.currency);
+  const line = (line: Statement['lines'][number]): StatementLineJson => ({
+    ...line,
+    calls: [...line.calls],
+    facts: [...line.facts],
+    rate: text(line.rate),
+    amount: text(line.amount),
+  });
+  const { deposit, payment, ifCancelled, ...rest } = of;
+  return {
+    ...rest,
+    asOf: of.asOf.toString(),
+    lines: of.lines.map(line),
+    taxes: of.taxes.map((tax) => ({ ...tax, base: text(tax.base), amount: text(tax.amount) })),
+    payers: of.payers.map((sum) => ({
+      payer: sum.payer,
+      net: text(sum.net),
+      tax: text(sum.tax),
+      total: text(sum.total),
+    })),
+    net: text(of.net),
+    tax: text(of.tax),
+    total: text(of.total),
+    ...(deposit ? { deposit: { ...deposit, amount: text(deposit.amount), due: [...deposit.due] } } : {}),
+    ...(payment ? { payment: { ...payment, due: [...payment.due] } } : {}),
+    entitlements: of.entitlements.map((drawn) => ({ ...drawn, draws: [...drawn.draws] })),
+    fallen: [...of.fallen],
+    unpriced: [...of.unpriced],
+    ...(ifCancelled
+      ? { ifCancelled: { total: text(ifCancelled.total), lines: ifCancelled.lines.map(line) } }
+      : {}),
+  };
+}
+
+/** How a call turned out, for a preview. */
+const previewCall = callInput.extend({
+  played: callInput.shape.planned.optional(),
+  cancelled: wordInput.optional(),
+  missed: wordInput.pick({ by: true, reason: true }).optional(),
+});
+
+/** A tariff and the facts of an engagement, priced and forgotten. */
+export const previewInput = z.strictObject({
+  tariff: writtenTariffSchema,
+  choices: z.record(z.string(), amount).default({}),
+  engagement: z.strictObject({
+    calls: z.array(previewCall).max(5000).default([]),
+    programme: z.array(workInput).max(500).default([]),
+    legs: z.array(legInput).max(500).default([]),
+    costs: z.array(costInput).max(500).default([]),
+    soloist: soloistFacts.default({}),
+    sharers: z.int().min(1).max(20).default(1),
+    pianistClass: words.optional(),
+    circumstances: z.array(words).max(20).default([]),
+    holidays: z.array(z.string()).max(400).default([]),
+    /** False once it is agreed: held calls then no longer count. */
+    offered: z.boolean().default(false),
+  }),
+  locale: z.string().max(35).default('en'),
+  asOf: instant.optional(),
+});
+export const previewAnswer = statementAnswer.omit({ toInvoice: true });
