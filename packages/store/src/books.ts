@@ -1,0 +1,95 @@
+// The books of one organisation, inside one transaction: what can be loaded and saved, noun by noun.
+
+import type { Temporal } from '@colla/calendar';
+import type { Agreement, Engagement, Organisation, Party, Stage } from '@colla/engagements';
+import type { Asked, Invoice, InvoiceDraft, Payment } from '@colla/invoicing';
+import type { Season } from '@colla/calendar';
+import type { Tariff } from '@colla/rates';
+
+/** A page of a list, and the cursor of the next. Cursors are opaque. */
+export interface Page<Item> {
+  readonly items: readonly Item[];
+  readonly next?: string;
+}
+export interface PageOf {
+  readonly after?: string | undefined;
+  readonly limit: number;
+}
+
+/** A tariff's versions, oldest first; at least one. */
+export interface KeptTariff {
+  readonly id: string;
+  readonly versions: readonly [Tariff, ...Tariff[]];
+}
+
+/** One line of the list of engagements, read without loading them whole. */
+export interface EngagementSummary {
+  readonly id: string;
+  readonly title: string;
+  readonly stage: Stage;
+  readonly soloist?: string;
+  readonly institution?: string;
+  readonly calls: number;
+  readonly first?: Temporal.ZonedDateTime;
+  readonly last?: Temporal.ZonedDateTime;
+  readonly partsWanted: number;
+}
+
+/** An invoice with the sum of what was allocated to it, in minor units. */
+export interface KeptInvoice {
+  readonly invoice: Invoice;
+  readonly paid: bigint;
+}
+
+export interface Books {
+  organisation(): Promise<Organisation>;
+  changeOrganisation(to: Organisation): Promise<void>;
+
+  party(id: string): Promise<Party | undefined>;
+  parties(page: PageOf): Promise<Page<Party>>;
+  saveParty(party: Party): Promise<void>;
+
+  tariff(id: string): Promise<KeptTariff | undefined>;
+  tariffs(page: PageOf): Promise<Page<KeptTariff>>;
+  /** Keeps one more version; the first makes the tariff. Versions are never altered. */
+  addTariffVersion(id: string, tariff: Tariff): Promise<void>;
+
+  engagement(id: string): Promise<Engagement | undefined>;
+  engagements(page: PageOf & { stage?: Stage | undefined }): Promise<Page<EngagementSummary>>;
+  /** Engagements with a call between two days (both included), whole. */
+  engagementsBetween(from: Temporal.PlainDate, to: Temporal.PlainDate): Promise<Engagement[]>;
+  saveEngagement(engagement: Engagement): Promise<void>;
+  agreement(id: string): Promise<{ agreement: Agreement; engagement: string } | undefined>;
+
+  invoice(id: string): Promise<KeptInvoice | undefined>;
+  invoices(page: PageOf): Promise<Page<KeptInvoice>>;
+  invoicesOf(engagements: readonly string[]): Promise<KeptInvoice[]>;
+  /** What was asked for before on an engagement, for the difference. */
+  askedOf(engagement: string): Promise<Asked[]>;
+  /** Takes the next number of the series and keeps the invoice, in this transaction: no number is lost or doubled. */
+  issueInvoice(draft: InvoiceDraft, as: { id: string; series: string }): Promise<Invoice>;
+
+  payments(page: PageOf): Promise<Page<Payment>>;
+  paymentsOf(engagement: string): Promise<Payment[]>;
+  /** Locks an invoice until the transaction ends, so that two payments at once cannot both fill it. */
+  lockInvoice(id: string): Promise<KeptInvoice | undefined>;
+  savePayment(payment: Payment): Promise<void>;
+
+  season(id: string): Promise<Season | undefined>;
+  seasons(page: PageOf): Promise<Page<Season>>;
+  saveSeason(season: Season): Promise<void>;
+}
+
+/** An open database. Everything but organisations and sessions is reached through the books of one organisation. */
+export interface Store {
+  /** Runs `work` in one transaction, as the role that row-level security binds, for one organisation. */
+  within<Answer>(organisation: string, work: (books: Books) => Promise<Answer>): Promise<Answer>;
+  /** The organisations of this database, oldest first. */
+  organisations(): Promise<string[]>;
+  addOrganisation(organisation: Organisation): Promise<void>;
+  /** Keeps a session by the hash of its token, until an instant. */
+  addSession(session: { organisation: string; tokenHash: string; until: Temporal.Instant }): Promise<void>;
+  /** The organisation of a session that has not ended, or undefined. */
+  session(tokenHash: string, now: Temporal.Instant): Promise<string | undefined>;
+  close(): Promise<void>;
+}
