@@ -16,7 +16,7 @@ export function build() {
   if (seen === stampOfLastBuild() && BUILT.every((file) => existsSync(join(root, file)))) return;
   console.log('Building what changed.');
   rmSync(STAMP, { force: true });
-  if (turbo(['run', 'build', '--output-logs=errors-only']) !== 0) {
+  if (!turbo(['run', 'build'])) {
     stopWith('The build failed: the reason is above.');
   }
   mkdirSync(join(root, '.stamps'), { recursive: true });

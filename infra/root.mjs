@@ -12,3 +12,15 @@ export function stopWith(sentence) {
   console.error(sentence);
   process.exit(1);
 }
+
+// npm starts a command through a shell, and a signal to npm reaches that shell alone: the command would live on.
+export function endWithNpm() {
+  if (process.env.npm_lifecycle_event === undefined) return;
+  const parent = process.ppid;
+  const watch = setInterval(() => {
+    if (process.ppid === parent) return;
+    clearInterval(watch);
+    process.kill(process.pid, 'SIGTERM');
+  }, 300);
+  watch.unref();
+}

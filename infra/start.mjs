@@ -3,8 +3,9 @@
 import { join } from 'node:path';
 import { build } from './build.mjs';
 import { install } from './install.mjs';
-import { root } from './root.mjs';
+import { endWithNpm, root } from './root.mjs';
 
+endWithNpm();
 install();
 build();
 process.env.NODE_ENV = 'production';
