@@ -12,7 +12,7 @@ const schema = perCurrency((currency) =>
   z.strictObject({
     minutes: minutesField('Covered (minutes)', { least: 1 }),
     first: selectorSchema.shape.calls.meta({ title: 'Drawn first by' }),
-    price: amountField(currency, 'Price of a covered hour').default(0n),
+    price: amountField(currency, 'Price of a covered hour').prefault('0'),
   }),
 );
 type Terms = z.output<ReturnType<typeof schema>>;
