@@ -2,11 +2,11 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { mkdtemp, rm } from 'node:fs/promises';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
+import { freePort } from '@colla/infra/free-port';
 import { test as base } from '@playwright/test';
 
 export { expect } from '@playwright/test';
@@ -36,16 +36,6 @@ async function start(folder: string): Promise<ChildProcess> {
   const { DATABASE_URL: _, ...environment } = process.env;
   const env = { ...environment, NODE_ENV: 'production', PORT: String(await freePort()), DATA_DIR: folder };
   return spawn(process.execPath, [MAIN], { env, stdio: ['ignore', 'pipe', 'pipe'] });
-}
-
-async function freePort(): Promise<number> {
-  const listener = createServer().listen(0, '127.0.0.1');
-  await once(listener, 'listening');
-  const address = listener.address();
-  listener.close();
-  await once(listener, 'close');
-  if (address === null || typeof address === 'string') throw new Error('no free port');
-  return address.port;
 }
 
 async function invitationOf(program: ChildProcess): Promise<Server> {

@@ -5,9 +5,9 @@ import { spawn, spawnSync } from 'node:child_process';
 import { randomBytes } from 'node:crypto';
 import { once } from 'node:events';
 import { chmodSync, chownSync, cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
+import { freePort } from './free-port.mjs';
 import { ownerForServer, postgresPrograms } from './postgres-programs.mjs';
 
 const SECONDS_TO_STOP = 10;
@@ -138,17 +138,6 @@ async function stop(child) {
   const late = setTimeout(() => child.kill('SIGKILL'), SECONDS_TO_STOP * 1000);
   await ended;
   clearTimeout(late);
-}
-
-/** @returns {Promise<number>} */
-async function freePort() {
-  const listener = createServer().listen(0, '127.0.0.1');
-  await once(listener, 'listening');
-  const address = listener.address();
-  listener.close();
-  await once(listener, 'close');
-  if (address === null || typeof address === 'string') throw new Error('no free port');
-  return address.port;
 }
 
 /** @param {string} place */

@@ -40,7 +40,7 @@ export const mayImport: Record<string, readonly string[]> = {
   wire: domain,
   store: domain,
   paper: domain,
-  api: [...domain, 'example', 'paper', 'store', 'wire'],
+  api: [...domain, 'example', 'paper', 'store', 'wire', 'infra'],
   dashboard: [...domain, 'wire'],
   e2e: [...domain, 'example', 'infra'],
   infra: [...domain, 'example', 'paper', 'store', 'wire'],

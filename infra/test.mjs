@@ -15,6 +15,7 @@ import { turbo } from './turbo.mjs';
 
 const MODULES = join(root, 'node_modules');
 const reports = mkdtempSync(join(tmpdir(), 'colla-reports-'));
+const failure = { passed: 0, failed: 1 };
 const total = { passed: 0, failed: 0 };
 /** @type {import('node:child_process').ChildProcess | undefined} */
 let running;
@@ -106,8 +107,6 @@ function abandon(signal) {
   console.log(`\nStopped by ${signal}.`);
   process.exit(130);
 }
-
-const failure = { passed: 0, failed: 1 };
 
 /** @param {boolean} holds */
 function check(holds) {
