@@ -10,6 +10,7 @@ export {
   leftToInvoice,
   payersOf,
 } from './billable.ts';
+export { type Drafting, draftInvoice } from './draft.ts';
 export {
   type Invoice,
   type InvoiceDraft,
