@@ -47,6 +47,8 @@ export interface Books {
 
   party(id: string): Promise<Party | undefined>;
   parties(page: PageOf): Promise<Page<Party>>;
+  /** The names of parties by id; an id that nobody has is left out. */
+  partyNames(ids: readonly string[]): Promise<ReadonlyMap<string, string>>;
   saveParty(party: Party): Promise<void>;
 
   tariff(id: string): Promise<KeptTariff | undefined>;
@@ -55,6 +57,8 @@ export interface Books {
   addTariffVersion(id: string, tariff: Tariff): Promise<void>;
 
   engagement(id: string): Promise<Engagement | undefined>;
+  /** The same, locked until the transaction ends, so that of two changes at once neither is lost. */
+  lockEngagement(id: string): Promise<Engagement | undefined>;
   engagements(page: PageOf & { stage?: Stage | undefined }): Promise<Page<EngagementSummary>>;
   /** Engagements with a call between two days (both included), whole. */
   engagementsBetween(from: Temporal.PlainDate, to: Temporal.PlainDate): Promise<Engagement[]>;
