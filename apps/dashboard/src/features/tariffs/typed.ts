@@ -1,0 +1,206 @@
+// What people type into a clause's form, read into its parameters as written; and the way back.
+
+import { type Currency, fromDecimal, fromTyped, toDecimal } from '@colla/money';
+import { refused } from '@colla/refusal';
+import { readFigure, sayFigure } from './figure.ts';
+import type { Parameter, Shape } from './parameter.ts';
+
+/** What stands in a form: text as typed, marks, lists, groups; undefined where something optional is left out. */
+export type Typed = string | boolean | readonly Typed[] | Fields | undefined;
+export interface Fields {
+  readonly [name: string]: Typed;
+}
+
+/** One thing wrong: where, as a JSON pointer, and what to do about it. */
+export interface Slip {
+  readonly pointer: string;
+  readonly detail: string;
+}
+
+/** Whose figures are read: the tariff's currency, the marks of the reader's locale. */
+export interface Reader {
+  readonly currency: Currency;
+  readonly locale: string;
+}
+
+export interface Written {
+  /** Absent where nothing is typed, and the clause's own usual value stands. */
+  readonly value?: unknown;
+  readonly slips: readonly Slip[];
+}
+
+interface Asked {
+  readonly title: string;
+  readonly optional: boolean;
+  readonly pointer: string;
+}
+
+const nothing: Written = { slips: [] };
+
+/** Reads every parameter of a group. Slips point into it from `pointer`. */
+export function writeFields(
+  parts: readonly Parameter[],
+  fields: Fields,
+  pointer: string,
+  reader: Reader,
+): { value: Record<string, unknown>; slips: Slip[] } {
+  const value: Record<string, unknown> = {};
+  const slips: Slip[] = [];
+  for (const { name, shape, title, optional } of parts) {
+    const asked = { title, optional, pointer: `${pointer}/${name}` };
+    const written = write(shape, fields[name], asked, reader);
+    if (written.value !== undefined) value[name] = written.value;
+    slips.push(...written.slips);
+  }
+  return { value, slips };
+}
+
+function write(shape: Shape, typed: Typed, asked: Asked, reader: Reader): Written {
+  switch (shape.is) {
+    case 'amount':
+      return text(typed, shape.usual, asked, 'an amount, such as 45 or 45.00', (said) => {
+        const amount = fromTyped(said, reader.currency, reader.locale);
+        return refused(amount)
+          ? slip(asked, amount.sentence)
+          : { value: toDecimal(amount, reader.currency), slips: [] };
+      });
+    case 'figure':
+      return text(typed, shape.usual, asked, 'a figure', (said) => {
+        const figure = readFigure(said, shape, asked.title);
+        return refused(figure) ? slip(asked, figure.sentence) : { value: figure, slips: [] };
+      });
+    case 'words':
+      return text(typed, shape.usual, asked, 'a few words', (value) => ({ value, slips: [] }));
+    case 'time':
+      return text(typed, undefined, asked, 'a time of day, such as 20:00', (value) => ({ value, slips: [] }));
+    case 'choice':
+      return text(typed, shape.usual, asked, 'one of the list', (value) => ({ value, slips: [] }));
+    case 'yes or no':
+      return { value: typed === true, slips: [] };
+    default:
+      return writeMany(shape, typed, asked, reader);
+  }
+}
+
+function writeMany(
+  shape: Extract<Shape, { is: 'several' | 'list' | 'group' | 'variant' }>,
+  typed: Typed,
+  asked: Asked,
+  reader: Reader,
+): Written {
+  switch (shape.is) {
+    case 'several': {
+      const words = itemsOf(typed).filter((word) => word !== '');
+      if (words.length > 0) return { value: words, slips: [] };
+      return shape.least === 0 ? nothing : missing(asked, 'one at least');
+    }
+    case 'list': {
+      const items = itemsOf(typed).map((item, index) =>
+        write(shape.of, item, { ...asked, optional: false, pointer: `${asked.pointer}/${index}` }, reader),
+      );
+      return { value: items.map(({ value }) => value), slips: items.flatMap(({ slips }) => slips) };
+    }
+    case 'group':
+      if (typed === undefined && asked.optional) return nothing;
+      return writeFields(shape.parts, fieldsOf(typed), asked.pointer, reader);
+    case 'variant': {
+      if (typed === undefined && asked.optional) return nothing;
+      const fields = fieldsOf(typed);
+      const variant = shape.variants.find(({ word }) => word === fields[shape.by]) ?? shape.variants[0];
+      const { value, slips } = writeFields(variant?.parts ?? [], fields, asked.pointer, reader);
+      return { value: { [shape.by]: variant?.word, ...value }, slips };
+    }
+  }
+}
+
+/** One line of text; nothing typed leaves the usual value standing, or is a slip where something is needed. */
+function text(
+  typed: Typed,
+  usual: string | number | undefined,
+  asked: Asked,
+  wanted: string,
+  read: (said: string) => Written,
+): Written {
+  const said = typeof typed === 'string' ? typed.trim() : '';
+  if (said !== '') return read(said);
+  return usual === undefined ? missing(asked, wanted) : nothing;
+}
+
+function missing(asked: Asked, wanted: string): Written {
+  return asked.optional ? nothing : slip(asked, `“${asked.title}” is empty. Give ${wanted}.`);
+}
+
+function slip({ pointer }: Asked, detail: string): Written {
+  return { slips: [{ pointer, detail }] };
+}
+
+/** What a form shows for parameters as written; usual values where nothing is written. */
+export function typeFields(parts: readonly Parameter[], written: unknown, reader: Reader): Fields {
+  const values = recordOf(written);
+  return Object.fromEntries(
+    parts.map(({ name, optional, shape }) => [name, type(shape, values[name], optional, reader)]),
+  );
+}
+
+function type(shape: Shape, written: unknown, optional: boolean, reader: Reader): Typed {
+  switch (shape.is) {
+    case 'amount':
+      return sayAmount(written ?? shape.usual, reader);
+    case 'figure': {
+      const figure = written ?? shape.usual;
+      return figure === undefined ? '' : sayFigure(Number(figure), shape.unit);
+    }
+    case 'words':
+    case 'choice':
+      return String(written ?? shape.usual ?? (shape.is === 'choice' && !optional ? shape.words[0] : ''));
+    case 'time':
+      return String(written ?? '');
+    case 'yes or no':
+      return written === undefined ? shape.usual : written === true;
+    case 'several':
+      return Array.isArray(written) ? written.map(String) : [];
+    case 'list':
+      return Array.isArray(written)
+        ? written.map((item) => type(shape.of, item, false, reader))
+        : Array.from({ length: shape.least }, () => type(shape.of, undefined, false, reader));
+    case 'group':
+      return written === undefined && optional ? undefined : typeFields(shape.parts, written, reader);
+    case 'variant':
+      return written === undefined && optional ? undefined : typeVariant(shape, written, reader);
+  }
+}
+
+function typeVariant(shape: Extract<Shape, { is: 'variant' }>, written: unknown, reader: Reader): Fields {
+  const word = recordOf(written)[shape.by];
+  const variant = shape.variants.find((variant) => variant.word === word) ?? shape.variants[0];
+  return {
+    [shape.by]: variant?.word ?? '',
+    ...typeFields(variant?.parts ?? [], written, reader),
+  };
+}
+
+/** A fresh value for a form, where one is added: a step of a scale, one of two variants. */
+export function freshOf(shape: Shape, reader: Reader): Typed {
+  return type(shape, undefined, false, reader);
+}
+
+/** Decimal text with the mark that the reader types: `45.00` is `45,00` in German. */
+function sayAmount(written: unknown, { currency, locale }: Reader): string {
+  if (written === undefined) return '';
+  const amount = fromDecimal(String(written), currency);
+  if (refused(amount)) return String(written);
+  const mark = new Intl.NumberFormat(locale).formatToParts(1.5).find(({ type }) => type === 'decimal')?.value;
+  return toDecimal(amount, currency).replace('.', mark ?? '.');
+}
+
+export function fieldsOf(typed: Typed): Fields {
+  return typeof typed === 'object' && !Array.isArray(typed) ? (typed as Fields) : {};
+}
+
+export function itemsOf(typed: Typed): readonly Typed[] {
+  return Array.isArray(typed) ? typed : [];
+}
+
+function recordOf(written: unknown): Readonly<Record<string, unknown>> {
+  return typeof written === 'object' && written !== null ? (written as Record<string, unknown>) : {};
+}
