@@ -356,3 +356,25 @@ export const routes = {
 
 export type Routes = typeof routes;
 export type RouteName = keyof Routes;
+
+/** The names of the parameters of a path: `'id' | 'call'` of `/engagements/:id/calls/:call`. */
+export type ParamsOf<Path extends string> = Path extends `${infer Before}/${infer Rest}`
+  ? ParamsOf<Before> | ParamsOf<Rest>
+  : Path extends `:${infer Name}`
+    ? Name
+    : never;
+
+/** What a route is asked with, as it is sent: parameters, query, body. */
+export type RequestOf<Name extends RouteName> = WithParams<ParamsOf<Routes[Name]['path']>> &
+  WithQuery<Routes[Name]> &
+  WithBody<Routes[Name]>;
+type WithParams<Param extends string> = [Param] extends [never]
+  ? unknown
+  : { params: Readonly<Record<Param, string>> };
+type WithQuery<Of> = Of extends { query: infer Query extends z.ZodType }
+  ? { query?: z.input<Query> }
+  : unknown;
+type WithBody<Of> = Of extends { body: infer Body extends z.ZodType } ? { body: z.input<Body> } : unknown;
+
+/** What a route answers. */
+export type AnswerOf<Name extends RouteName> = z.output<Routes[Name]['answer']>;

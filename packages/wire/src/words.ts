@@ -39,5 +39,5 @@ export const page = <Item extends z.ZodType>(item: Item) =>
 /** How every list is asked for. */
 export const pageQuery = z.object({
   after: z.string().max(200).optional(),
-  limit: z.coerce.number().int().min(1).max(200).default(50),
+  limit: z.coerce.number<number | string>().int().min(1).max(200).default(50),
 });
