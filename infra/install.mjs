@@ -1,10 +1,12 @@
 // Installs what the lockfile names and node_modules lacks. Plain JavaScript without a dependency, because it
 // runs before anything is installed; when nothing is missing it reads two files and returns.
 import { spawnSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { root, stopWith } from './root.mjs';
 
+const STAMP = join(root, 'node_modules', '.installed');
 const OLDEST_NODE = [20, 19];
 
 export function install() {
@@ -15,6 +17,7 @@ export function install() {
   if (status !== 0) {
     stopWith('The packages could not be installed: npm says why above. Is the npm registry within reach?');
   }
+  writeFileSync(STAMP, lockfileDigest());
 }
 
 export function requireNode() {
@@ -26,8 +29,19 @@ export function requireNode() {
   );
 }
 
-// npm writes node_modules/.package-lock.json last of all, so an interrupted install does not count as one.
 function isInstalled() {
+  return (existsSync(STAMP) && readFileSync(STAMP, 'utf8') === lockfileDigest()) || everyPackageIsThere();
+}
+
+function lockfileDigest() {
+  return createHash('sha256')
+    .update(readFileSync(join(root, 'package-lock.json')))
+    .digest('hex');
+}
+
+// What a person installed by hand counts too. npm writes node_modules/.package-lock.json last of all, so an
+// interrupted install does not count as one.
+function everyPackageIsThere() {
   const wanted = packagesOf('package-lock.json');
   const present = packagesOf('node_modules/.package-lock.json');
   if (!wanted || !present) return false;
