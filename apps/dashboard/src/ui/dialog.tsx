@@ -1,0 +1,44 @@
+// A question asked before the page: on a desk in the middle, on a phone a sheet at the thumb. Focus goes in, stays in,
+// and comes back to where it was; Escape closes.
+import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { ui } from '../catalogue/ui.ts';
+import { Button } from './button.tsx';
+import './dialog.css';
+
+interface DialogProps {
+  title: string;
+  onClose: () => void;
+  children: ReactNode;
+}
+
+/** Drawn while it is open; whoever draws it decides when. */
+export function Dialog({ title, onClose, children }: DialogProps) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const id = useId();
+  useEffect(() => {
+    const before = document.activeElement;
+    dialog.current?.showModal();
+    return () => {
+      if (before instanceof HTMLElement && before.isConnected) before.focus();
+    };
+  }, []);
+  return (
+    <dialog
+      ref={dialog}
+      className="dialog"
+      aria-labelledby={id}
+      onCancel={(event) => {
+        event.preventDefault();
+        onClose();
+      }}
+    >
+      <header>
+        <h2 id={id}>{title}</h2>
+        <Button kind="quiet" onPress={onClose}>
+          {ui('close')}
+        </Button>
+      </header>
+      {children}
+    </dialog>
+  );
+}

@@ -1,0 +1,64 @@
+// A form that shows each refusal beside the field that it is about, goes to that field, and loses no sentence.
+import { createContext, type ReactNode, type SubmitEvent, use, useEffect, useRef, useState } from 'react';
+import { ui } from '../catalogue/ui.ts';
+
+/** How a "no" reaches the screen: a sentence, and the JSON pointer of what it is about (RFC 9457, RFC 6901). */
+export interface Said {
+  readonly detail: string;
+  readonly pointer?: string | undefined;
+  readonly errors?: readonly { readonly pointer: string; readonly detail: string }[] | undefined;
+}
+
+const Wrong = createContext<Said | undefined>(undefined);
+
+/** The sentence for the field at a pointer, where there is one. */
+export function useWrong(at: string | undefined): string | undefined {
+  const said = use(Wrong);
+  if (!said || at === undefined) return undefined;
+  return (
+    said.errors?.find(({ pointer }) => pointer === at)?.detail ??
+    (said.pointer === at ? said.detail : undefined)
+  );
+}
+
+interface FormProps {
+  /** Why the last attempt was refused. */
+  problem?: Said | undefined;
+  onSubmit: () => void;
+  /** The buttons, below the fields. */
+  foot: ReactNode;
+  children: ReactNode;
+}
+
+export function Form({ problem, onSubmit, foot, children }: FormProps) {
+  const form = useRef<HTMLFormElement>(null);
+  const [placed, setPlaced] = useState(false);
+  useEffect(() => {
+    const field = problem && form.current ? fieldFor(problem, form.current) : undefined;
+    setPlaced(field !== undefined);
+    field?.focus();
+  }, [problem]);
+  const submit = (event: SubmitEvent) => {
+    event.preventDefault();
+    // A form in a dialog is drawn within the page's form, and is not part of it.
+    event.stopPropagation();
+    onSubmit();
+  };
+  return (
+    <form ref={form} className="form" onSubmit={submit} noValidate>
+      <Wrong value={problem}>{children}</Wrong>
+      {problem && (
+        <p className="wrong" role="alert">
+          {placed ? ui('notKept') : problem.detail}
+        </p>
+      )}
+      <div className="buttons">{foot}</div>
+    </form>
+  );
+}
+
+function fieldFor(said: Said, form: HTMLFormElement): HTMLElement | undefined {
+  const pointers = [...(said.errors?.map(({ pointer }) => pointer) ?? []), said.pointer];
+  const fields = [...form.querySelectorAll<HTMLElement>('[data-at]')];
+  return fields.find((field) => pointers.includes(field.dataset.at));
+}
