@@ -1,0 +1,73 @@
+// An engagement as it came over the wire, read back into the facts that a statement is made from, so that the
+// screen can ask the very function the server asks.
+
+import { readDay, readInstant } from '@colla/calendar';
+import type { Call, Standing } from '@colla/hours';
+import { currency, fromDecimal } from '@colla/money';
+import type { Facts } from '@colla/rates';
+import { granted } from '@colla/refusal';
+import { distance } from '@colla/travel';
+import type { CallJson, EngagementJson } from '@colla/wire';
+
+/** The facts of an engagement. Until it is agreed, calls kept free are priced as offered. */
+export function factsOf(engagement: EngagementJson, holidays: readonly string[]): Facts {
+  const { soloist, sharers, circumstances, pianistClass, agreement } = engagement;
+  const { level, instrument, study } = soloist;
+  return {
+    calls: engagement.calls.map(callOf),
+    programme: engagement.programme,
+    legs: engagement.legs.map((leg) => ({
+      ...leg,
+      on: granted(readDay(leg.on)),
+      distance: granted(distance(leg.distance, leg.unit)),
+    })),
+    costs: engagement.costs.map((cost) => ({
+      ...cost,
+      on: granted(readDay(cost.on)),
+      amount: granted(fromDecimal(cost.amount, granted(currency(engagement.currency)))),
+    })),
+    soloist: {
+      ...(level === undefined ? {} : { level }),
+      ...(instrument === undefined ? {} : { instrument }),
+      ...(study === undefined ? {} : { study }),
+    },
+    sharers,
+    ...(pianistClass === undefined ? {} : { pianistClass }),
+    circumstances,
+    offered: agreement === undefined,
+    ...(agreement ? { agreedAt: granted(readInstant(agreement.agreedAt)) } : {}),
+    holidays: new Set(holidays),
+  };
+}
+
+/** One call. Its `start` and `end` on the wire are the planned ones; real times stand in its standing. */
+export function callOf(call: CallJson): Call {
+  return {
+    id: call.id,
+    kind: call.kind,
+    ...(call.label === undefined ? {} : { label: call.label }),
+    place: call.place,
+    planned: { start: granted(readInstant(call.start)), end: granted(readInstant(call.end)) },
+    standing: standingOf(call.standing),
+  };
+}
+
+function standingOf(standing: CallJson['standing']): Standing {
+  switch (standing.is) {
+    case 'held':
+      return {
+        is: 'held',
+        ...(standing.lapsesAt ? { lapsesAt: granted(readInstant(standing.lapsesAt)) } : {}),
+        ...(standing.onlyIf === undefined ? {} : { onlyIf: standing.onlyIf }),
+      };
+    case 'played':
+      return {
+        is: 'played',
+        times: { start: granted(readInstant(standing.start)), end: granted(readInstant(standing.end)) },
+      };
+    case 'cancelled':
+      return { ...standing, at: granted(readInstant(standing.at)) };
+    default:
+      return standing;
+  }
+}

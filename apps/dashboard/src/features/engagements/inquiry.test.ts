@@ -1,0 +1,88 @@
+// An inquiry as it is written down, and what is wrong with it before it is sent.
+
+import { describe, expect, it } from 'vitest';
+import {
+  callAfter,
+  emptyCall,
+  emptyInquiry,
+  type InquiryDraft,
+  inquiryOf,
+  newNames,
+  slipsIn,
+} from './inquiry.ts';
+
+const zone = 'Europe/London';
+const rehearsal = { ...emptyCall(0, zone), on: '2026-03-03', from: '10:00', until: '11:00', place: 'Room 4' };
+const inquiry: InquiryDraft = {
+  ...emptyInquiry(zone),
+  title: ' Lieder recital ',
+  soloist: 'Ida Fenn',
+  institution: 'Tarn School of Music',
+  payers: [
+    { key: 0, role: 'payer', name: 'Ida Fenn' },
+    { key: 1, role: 'school', name: 'Tarn School of Music' },
+  ],
+  instrument: 'mezzo-soprano',
+  calls: [rehearsal],
+  works: [{ key: 0, composer: '', title: 'Three songs', minutes: '9', requested: true }],
+};
+const ids = new Map([
+  ['Ida Fenn', 'p1'],
+  ['Tarn School of Music', 'p2'],
+]);
+
+describe('an inquiry', () => {
+  it('is sent with its people by id and its times as written', () => {
+    expect(slipsIn(inquiry)).toEqual([]);
+    expect(inquiryOf(inquiry, ids)).toEqual({
+      title: 'Lieder recital',
+      soloistParty: 'p1',
+      institutionParty: 'p2',
+      payers: { payer: 'p1', school: 'p2' },
+      soloist: { instrument: 'mezzo-soprano' },
+      calls: [
+        {
+          kind: 'rehearsal',
+          place: 'Room 4',
+          planned: { on: '2026-03-03', from: '10:00', until: '11:00', zone },
+        },
+      ],
+      programme: [{ composer: '', title: 'Three songs', minutes: 9, requested: true }],
+    });
+  });
+
+  it('enters those whom the books do not know yet, each once', () => {
+    expect(newNames(inquiry, [{ name: 'Tarn School of Music' }])).toEqual(['Ida Fenn']);
+  });
+
+  it('asks for a title, and for the day of a call that has none', () => {
+    const unsaid = { ...inquiry, title: ' ', calls: [emptyCall(0, zone)] };
+    expect(slipsIn(unsaid).map(({ pointer }) => pointer)).toEqual(['/title', '/calls/0/planned/on']);
+  });
+
+  it('refuses a call that ends before it starts, beside its end', () => {
+    const back = { ...inquiry, calls: [rehearsal, { ...rehearsal, from: '15:00', until: '14:00' }] };
+    expect(slipsIn(back).map(({ pointer }) => pointer)).toEqual(['/calls/1/planned/until']);
+  });
+
+  it('refuses 01:30 in the night when London puts its clocks forward, and names the time meant', () => {
+    const skipped = { ...rehearsal, on: '2026-03-29', from: '01:30', until: '03:00' };
+    const [slip] = slipsIn({ ...inquiry, calls: [skipped] });
+    expect(slip?.pointer).toBe('/calls/0/planned/from');
+    expect(slip?.detail).toContain('Did you mean 02:30?');
+  });
+
+  it('refuses a zone that is none, beside the zone', () => {
+    const [slip] = slipsIn({ ...inquiry, calls: [{ ...rehearsal, zone: 'Atlantis/Harbour' }] });
+    expect(slip?.pointer).toBe('/calls/0/planned/zone');
+  });
+
+  it('has one payer for each role', () => {
+    const payers = [...inquiry.payers, { key: 2, role: 'school', name: 'Ida Fenn' }];
+    expect(slipsIn({ ...inquiry, payers }).map(({ pointer }) => pointer)).toEqual(['/payers/2/role']);
+  });
+
+  it('offers a further call at the place and clock times of the last', () => {
+    expect(callAfter([rehearsal], zone)).toEqual({ ...rehearsal, key: 1, on: '' });
+  });
+});

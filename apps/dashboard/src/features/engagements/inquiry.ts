@@ -1,0 +1,183 @@
+// An inquiry while it is being written down: who, what, when; read into what the server keeps.
+
+import { span, type WrittenSpan } from '@colla/calendar';
+import { CALL_KINDS, type CallKind } from '@colla/hours';
+import { PAYER } from '@colla/rates';
+import { refused } from '@colla/refusal';
+import type { EngagementInput, PartyJson } from '@colla/wire';
+import { pastMidnight } from './spans.ts';
+
+export interface CallRow {
+  readonly key: number;
+  readonly kind: CallKind;
+  readonly label: string;
+  readonly on: string;
+  readonly from: string;
+  readonly until: string;
+  readonly place: string;
+  readonly zone: string;
+  /** What must happen first; empty for a call that is simply asked for. */
+  readonly onlyIf: string;
+}
+
+export interface WorkRow {
+  readonly key: number;
+  readonly composer: string;
+  readonly title: string;
+  readonly minutes: string;
+  readonly requested: boolean;
+}
+
+export interface PayerRow {
+  readonly key: number;
+  readonly role: string;
+  readonly name: string;
+}
+
+export interface InquiryDraft {
+  readonly title: string;
+  readonly soloist: string;
+  readonly institution: string;
+  readonly payers: readonly PayerRow[];
+  readonly level: string;
+  readonly instrument: string;
+  readonly study: string;
+  readonly note: string;
+  readonly calls: readonly CallRow[];
+  readonly works: readonly WorkRow[];
+}
+
+export interface Slip {
+  readonly pointer: string;
+  readonly detail: string;
+}
+
+/** An empty inquiry: one call to fill in, one payer. */
+export function emptyInquiry(zone: string): InquiryDraft {
+  return {
+    title: '',
+    soloist: '',
+    institution: '',
+    payers: [{ key: 0, role: PAYER, name: '' }],
+    level: '',
+    instrument: '',
+    study: '',
+    note: '',
+    calls: [emptyCall(0, zone)],
+    works: [],
+  };
+}
+
+export function emptyCall(key: number, zone: string): CallRow {
+  return { key, kind: CALL_KINDS[0], label: '', on: '', from: '', until: '', place: '', zone, onlyIf: '' };
+}
+
+/** A further call: at the place, zone and clock times of the last one, a day not yet chosen. */
+export function callAfter(calls: readonly CallRow[], zone: string): CallRow {
+  const key = nextKey(calls);
+  const last = calls.at(-1);
+  return last ? { ...last, key, on: '', label: '', onlyIf: '' } : emptyCall(key, zone);
+}
+
+export function nextKey(rows: readonly { readonly key: number }[]): number {
+  return Math.max(-1, ...rows.map(({ key }) => key)) + 1;
+}
+
+/** The names it mentions that nobody in the books has yet: they are entered with it. */
+export function newNames(draft: InquiryDraft, known: readonly Pick<PartyJson, 'name'>[]): string[] {
+  const names = [draft.soloist, draft.institution, ...draft.payers.map(({ name }) => name)];
+  const has = new Set(known.map(({ name }) => name));
+  return [...new Set(names.map((name) => name.trim()))].filter((name) => name !== '' && !has.has(name));
+}
+
+/** Everything that is wrong before it is sent; pointers as the server would give them. */
+export function slipsIn(draft: InquiryDraft): Slip[] {
+  const slips: Slip[] = [];
+  if (draft.title.trim() === '') {
+    slips.push({
+      pointer: '/title',
+      detail: 'Give it a name you will know it by, such as “Lieder recital”.',
+    });
+  }
+  for (const [index, call] of draft.calls.entries()) slips.push(...slipsInCall(call, `/calls/${index}`));
+  for (const [index, work] of draft.works.entries()) {
+    if (work.title.trim() === '')
+      slips.push({ pointer: `/programme/${index}/title`, detail: 'Name the work, or take the row out.' });
+    if (!/^\d{0,3}$/.test(work.minutes.trim())) {
+      slips.push({ pointer: `/programme/${index}/minutes`, detail: 'Give whole minutes, such as 12.' });
+    }
+  }
+  return [...slips, ...slipsInPayers(draft.payers)];
+}
+
+function slipsInPayers(payers: readonly PayerRow[]): Slip[] {
+  return payers.flatMap(({ role }, index) => {
+    const twice = payers.findIndex((other) => other.role.trim() === role.trim()) < index;
+    if (!twice && role.trim() !== '') return [];
+    const detail = twice
+      ? `Somebody else pays as “${role.trim()}” already. Give this one another role.`
+      : 'Say in which role they pay, as the tariff names it.';
+    return [{ pointer: `/payers/${index}/role`, detail }];
+  });
+}
+
+/** What is wrong with one row of calls. */
+export function slipsInCall(call: CallRow, pointer: string): Slip[] {
+  const missing = (['on', 'from', 'until'] as const).find((field) => call[field] === '');
+  if (missing) {
+    const detail = { on: 'Give the day.', from: 'Give the time it starts.', until: 'Give the time it ends.' };
+    return [{ pointer: `${pointer}/planned/${missing}`, detail: detail[missing] }];
+  }
+  const read = span(plannedOf(call));
+  if (!refused(read)) return [];
+  return [{ pointer: `${pointer}/planned${read.field ?? '/on'}`, detail: read.sentence }];
+}
+
+/** A row's times as written; an end past midnight is on the next day. */
+export function plannedOf({ on, from, until, zone }: CallRow): WrittenSpan {
+  return pastMidnight({ on, from, until, zone });
+}
+
+/** What is sent, once every name has its id. */
+export function inquiryOf(draft: InquiryDraft, ids: ReadonlyMap<string, string>): EngagementInput {
+  const id = (name: string) => ids.get(name.trim());
+  const payers = draft.payers.flatMap(({ role, name }) => {
+    const party = id(name);
+    return party === undefined ? [] : [[role.trim(), party] as const];
+  });
+  const [soloistParty, institutionParty] = [id(draft.soloist), id(draft.institution)];
+  return {
+    title: draft.title.trim(),
+    ...(soloistParty ? { soloistParty } : {}),
+    ...(institutionParty ? { institutionParty } : {}),
+    payers: Object.fromEntries(payers),
+    soloist: {
+      ...said('level', draft.level),
+      ...said('instrument', draft.instrument),
+      ...said('study', draft.study),
+    },
+    ...said('note', draft.note),
+    calls: draft.calls.map(callInputOf),
+    programme: draft.works.map(({ composer, title, minutes, requested }) => ({
+      composer: composer.trim(),
+      title: title.trim(),
+      minutes: Number(minutes.trim()),
+      requested,
+    })),
+  };
+}
+
+export function callInputOf(call: CallRow): NonNullable<EngagementInput['calls']>[number] {
+  return {
+    kind: call.kind,
+    ...said('label', call.label),
+    place: call.place.trim(),
+    planned: plannedOf(call),
+    ...said('onlyIf', call.onlyIf),
+  };
+}
+
+function said<Name extends string>(name: Name, text: string): { [key in Name]?: string } {
+  const words = text.trim();
+  return words === '' ? {} : ({ [name]: words } as { [key in Name]: string });
+}
