@@ -2,11 +2,12 @@
 
 import { PART_STATES, PERMISSIONS, STAGES } from '@colla/engagements';
 import { CALL_KINDS, REASONS } from '@colla/hours';
+import { writtenTariffSchema } from '@colla/rates';
 import { DISTANCE_UNITS } from '@colla/travel';
 import { z } from 'zod';
 import { invoice, payment } from './invoices.ts';
 import { sentence } from './tariffs.ts';
-import { amount, currencyCode, day, id, instant, page, text, time, words } from './words.ts';
+import { amount, currencyCode, day, id, instant, page, price, text, time, words } from './words.ts';
 
 const who = z.enum(['payer', 'pianist']);
 const reason = z.enum(REASONS);
@@ -20,6 +21,9 @@ export const spanInput = z.strictObject({
   untilOn: day.optional(),
   zone: z.string().max(60),
 });
+
+/** A moment as a person writes it: local day and time at a place. */
+export const momentInput = z.strictObject({ on: day, at: time, zone: z.string().max(60) });
 
 export const standing = z.discriminatedUnion('is', [
   z.object({ is: z.literal('held'), lapsesAt: instant.optional(), onlyIf: z.string().optional() }),
@@ -47,7 +51,7 @@ export const callInput = z.strictObject({
   planned: spanInput,
   /** What must happen first, for a round or an option that is only kept free. */
   onlyIf: words.optional(),
-  lapsesAt: z.strictObject({ on: day, at: time, zone: z.string() }).optional(),
+  lapsesAt: momentInput.optional(),
 });
 export type CallInput = z.input<typeof callInput>;
 
@@ -59,7 +63,7 @@ export const callChange = z.strictObject({
 });
 
 /** The moment word came, as a person writes it. */
-export const wordInput = z.strictObject({ on: day, at: time, zone: z.string().max(60), by: who, reason });
+export const wordInput = momentInput.extend({ by: who, reason });
 
 const part = z.object({
   edition: z.string().max(200).optional(),
@@ -112,7 +116,7 @@ export const legInput = z.strictObject({
 });
 
 export const cost = z.object({ id, on: day, what: z.string(), amount });
-export const costInput = z.strictObject({ on: day, what: words, amount });
+export const costInput = z.strictObject({ on: day, what: words, amount: price });
 
 export const soloistFacts = z.strictObject({
   level: words.optional(),
@@ -134,7 +138,7 @@ export const agreement = z.object({
   engagement: id,
   tariff: tariffRef,
   /** The clauses as frozen, as written. */
-  written: z.unknown(),
+  written: writtenTariffSchema,
   sentences: z.array(sentence),
   calls: z.array(id),
   agreedAt: instant,
@@ -193,31 +197,41 @@ export const engagementPage = page(engagementSummary);
 
 const engagementFields = z.strictObject({
   title: words,
-  currency: currencyCode.optional(),
-  soloistParty: id.optional(),
-  institutionParty: id.optional(),
-  payers: z.record(z.string().min(1).max(60), id).default({}),
-  soloist: soloistFacts.default({}),
-  sharers: z.int().min(1).max(20).default(1),
-  pianistClass: words.optional(),
-  circumstances: z.array(words).max(20).default([]),
-  note: text.optional(),
+  soloistParty: id,
+  institutionParty: id,
+  /** Who pays, by the roles the tariff names. */
+  payers: z.record(z.string().min(1).max(60), id),
+  soloist: soloistFacts,
+  sharers: z.int().min(1).max(20),
+  pianistClass: words,
+  circumstances: z.array(words).max(20),
+  note: text,
 });
 
 /** An inquiry: who, what, when; calls and programme may come with it. */
-export const engagementInput = engagementFields.extend({
-  calls: z.array(callInput).max(500).default([]),
-  programme: z.array(workInput).max(200).default([]),
-});
+export const engagementInput = engagementFields
+  .partial()
+  .required({ title: true })
+  .extend({
+    currency: currencyCode.optional(),
+    calls: z.array(callInput).max(500).default([]),
+    programme: z.array(workInput).max(200).default([]),
+  });
 export type EngagementInput = z.input<typeof engagementInput>;
 
-export const engagementChange = engagementFields.omit({ currency: true }).partial();
+/** What is left out stays as it is; `null` takes it away. */
+export const engagementChange = engagementFields.partial().extend({
+  soloistParty: id.nullable().optional(),
+  institutionParty: id.nullable().optional(),
+  pianistClass: words.nullable().optional(),
+  note: text.nullable().optional(),
+});
 
 export const quoteInput = z.strictObject({
   tariff: id,
   version: z.int().min(1).optional(),
   /** Prices chosen within their bands, by clause. */
-  choices: z.record(z.string(), amount).default({}),
+  choices: z.record(z.string(), price).default({}),
   validUntil: day,
 });
 export const agreeInput = z.strictObject({ acceptedBy: words });

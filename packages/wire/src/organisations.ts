@@ -1,7 +1,7 @@
 // Organisations and parties on the wire.
 
 import { z } from 'zod';
-import { addressLines, currencyCode, day, id, words } from './words.ts';
+import { addressLines, currencyCode, day, email, id, words } from './words.ts';
 
 export const organisation = z.object({
   id,
@@ -20,11 +20,12 @@ export const organisation = z.object({
 });
 export type OrganisationJson = z.output<typeof organisation>;
 
+/** What is left out stays as it is; an empty e-mail address or tax number takes it away. */
 export const organisationChange = z
   .strictObject({
     name: words,
     address: addressLines,
-    email: z.union([z.email(), z.literal('')]),
+    email,
     taxNumber: z.string().max(60),
     payTo: addressLines,
     currency: currencyCode,
@@ -45,9 +46,13 @@ export const party = z.object({
 });
 export type PartyJson = z.output<typeof party>;
 
-export const partyInput = z.strictObject({
+const partyFields = z.strictObject({
   name: words,
-  address: addressLines.default([]),
-  email: z.union([z.email(), z.literal('')]).optional(),
-  reference: z.string().max(120).optional(),
+  address: addressLines,
+  email,
+  reference: z.string().trim().max(120),
 });
+
+export const partyInput = partyFields.partial().required({ name: true });
+/** What is left out stays as it is; an empty e-mail address or reference takes it away. */
+export const partyChange = partyFields.partial();

@@ -20,7 +20,7 @@ import {
   workInput,
 } from './engagements.ts';
 import { invoice, invoiceInput, payment, paymentInput } from './invoices.ts';
-import { organisation, organisationChange, party, partyInput } from './organisations.ts';
+import { organisation, organisationChange, party, partyChange, partyInput } from './organisations.ts';
 import { paths } from './paths.ts';
 import { season, seasonInput, seasonScore } from './seasons.ts';
 import { previewAnswer, previewInput, statementAnswer } from './statements.ts';
@@ -81,7 +81,7 @@ export const routes = {
     ...paths.changeParty,
     tag: 'parties',
     summary: 'Change a name, address or reference',
-    body: partyInput.partial(),
+    body: partyChange,
     answer: party,
   },
 

@@ -3,8 +3,16 @@
 import { toDecimal } from '@colla/money';
 import { CATEGORIES, type Statement, writtenTariffSchema } from '@colla/rates';
 import { z } from 'zod';
-import { callInput, costInput, legInput, soloistFacts, wordInput, workInput } from './engagements.ts';
-import { amount, currencyCode, instant, words } from './words.ts';
+import {
+  callInput,
+  costInput,
+  legInput,
+  soloistFacts,
+  spanInput,
+  wordInput,
+  workInput,
+} from './engagements.ts';
+import { amount, currencyCode, day, instant, price, words } from './words.ts';
 
 export const statementLine = z.object({
   key: z.string(),
@@ -107,27 +115,36 @@ export function showStatement(of: Statement): StatementJson {
   };
 }
 
-/** How a call turned out, for a preview. */
-const previewCall = callInput.extend({
-  played: callInput.shape.planned.optional(),
-  cancelled: wordInput.optional(),
-  missed: wordInput.pick({ by: true, reason: true }).optional(),
-});
+/** What lines name a call, journey or cost by, where whoever asks has a name for it. */
+const named = { id: z.string().min(1).max(60).optional() };
+
+/** A call and how it turned out, for a preview. */
+const previewCall = callInput
+  .extend({
+    ...named,
+    played: spanInput.optional(),
+    cancelled: wordInput.optional(),
+    missed: wordInput.pick({ by: true, reason: true }).optional(),
+  })
+  .refine(
+    ({ played, cancelled, missed }) => [played, cancelled, missed].filter(Boolean).length < 2,
+    'turned out in two ways; say only one of played, cancelled, missed',
+  );
 
 /** A tariff and the facts of an engagement, priced and forgotten. */
 export const previewInput = z.strictObject({
   tariff: writtenTariffSchema,
-  choices: z.record(z.string(), amount).default({}),
+  choices: z.record(z.string(), price).default({}),
   engagement: z.strictObject({
     calls: z.array(previewCall).max(5000).default([]),
     programme: z.array(workInput).max(500).default([]),
-    legs: z.array(legInput).max(500).default([]),
-    costs: z.array(costInput).max(500).default([]),
+    legs: z.array(legInput.extend(named)).max(500).default([]),
+    costs: z.array(costInput.extend(named)).max(500).default([]),
     soloist: soloistFacts.default({}),
     sharers: z.int().min(1).max(20).default(1),
     pianistClass: words.optional(),
     circumstances: z.array(words).max(20).default([]),
-    holidays: z.array(z.string()).max(400).default([]),
+    holidays: z.array(day).max(400).default([]),
     /** False once it is agreed: held calls then no longer count. */
     offered: z.boolean().default(false),
   }),

@@ -22,6 +22,11 @@ export const amount = z
   .string()
   .regex(/^-?\d{1,16}(\.\d{1,4})?$/, 'is not an amount; write figures such as 45.00');
 
+/** An amount that is not below zero. */
+export const price = z
+  .string()
+  .regex(/^\d{1,16}(\.\d{1,4})?$/, 'is not an amount; write figures such as 45.00, without a sign');
+
 /** An ISO 4217 code. */
 export const currencyCode = z
   .string()
@@ -30,6 +35,10 @@ export const currencyCode = z
 /** A few words of the user's own. */
 export const words = z.string().trim().min(1, 'is empty; write something').max(200);
 export const text = z.string().max(4000);
+export const email = z.union(
+  [z.email(), z.literal('')],
+  'is not an e-mail address; write it as name@example.org',
+);
 export const addressLines = z.array(z.string().trim().max(120)).max(8);
 
 /** A list in pages: `next` is the cursor of the following page, absent on the last. */

@@ -1,0 +1,55 @@
+// What is changed of whoever keeps the books, and of the parties they work with.
+
+import { readDay, zone } from '@colla/calendar';
+import type { Organisation, Party } from '@colla/engagements';
+import { currency } from '@colla/money';
+import { type OrRefusal, Refusal, refused } from '@colla/refusal';
+import type { z } from 'zod';
+import type { organisationChange, partyChange, partyInput } from './organisations.ts';
+import { present, readEach, without } from './read.ts';
+
+/** The organisation as changed; refuses a currency, zone, locale or holiday that is none. */
+export function readOrganisationChange(
+  organisation: Organisation,
+  change: z.output<typeof organisationChange>,
+): OrRefusal<Organisation> {
+  const to = { ...organisation, ...present(change) };
+  const money = currency(to.currency);
+  if (refused(money)) return money.at('/currency');
+  const place = zone(to.zone);
+  if (refused(place)) return place.at('/zone');
+  const holidays = readEach(to.holidays, '/holidays', readDay);
+  if (refused(holidays)) return holidays;
+  if (!isLocale(to.locale)) return noSuchLocale(to.locale);
+  return { ...withoutEmpty(to, 'email', 'taxNumber'), currency: money, zone: place };
+}
+
+function isLocale(name: string): boolean {
+  try {
+    return Intl.NumberFormat.supportedLocalesOf(name).length === 1;
+  } catch {
+    return false;
+  }
+}
+
+function noSuchLocale(name: string): Refusal {
+  return new Refusal(
+    'organisations/unknown-locale',
+    `“${name}” is not a language this program can write figures in. Give a language, or a language with its country, such as en or de-AT.`,
+    { locale: name },
+    '/locale',
+  );
+}
+
+export function readParty(input: z.output<typeof partyInput>, id: string): Party {
+  return readPartyChange({ id, name: input.name, address: [] }, input);
+}
+
+export function readPartyChange(party: Party, change: z.output<typeof partyChange>): Party {
+  return withoutEmpty({ ...party, ...present(change) }, 'email', 'reference');
+}
+
+/** An empty text stands for none. */
+function withoutEmpty<Of extends object>(of: Of, ...keys: (keyof Of)[]): Of {
+  return without(of, (key, value) => value === '' && keys.includes(key));
+}
