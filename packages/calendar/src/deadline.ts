@@ -23,7 +23,11 @@ export type Holidays = ReadonlySet<string>;
  * The instant at which notice runs out for something that starts at `start`, in the zone of `start`.
  * For whole days this is the midnight that ends the last day in time, so it is itself always too late.
  */
-export function deadline(notice: Notice, start: Temporal.ZonedDateTime, holidays: Holidays): Temporal.ZonedDateTime {
+export function deadline(
+  notice: Notice,
+  start: Temporal.ZonedDateTime,
+  holidays: Holidays,
+): Temporal.ZonedDateTime {
   switch (notice.by) {
     case 'hours':
       return start.subtract({ minutes: Math.round(notice.before * 60) });

@@ -3,5 +3,14 @@
 export { Temporal } from 'temporal-polyfill';
 export { type Boundary, deadline, type Holidays, inTime, type Notice } from './deadline.ts';
 export { inSeason, type Season, season, weekOf, weeksOf } from './season.ts';
-export { localTime, minutesOf, readDay, readInstant, readTime, type Span, span, type WrittenSpan } from './span.ts';
+export {
+  localTime,
+  minutesOf,
+  readDay,
+  readInstant,
+  readTime,
+  type Span,
+  span,
+  type WrittenSpan,
+} from './span.ts';
 export { CHANGES_OF_2026, staleZones, staleZoneWarning, type Zone, zone } from './zone.ts';

@@ -14,10 +14,20 @@ export interface Season {
 /** A season whose last day is not before its first; refuses one that is, or one longer than two years. */
 export function season(of: Season): OrRefusal<Season> {
   if (Temporal.PlainDate.compare(of.to, of.from) < 0) {
-    return new Refusal('calendar/season-ends-early', `${of.name} ends before it begins. Correct one of its two days.`, {}, '/to');
+    return new Refusal(
+      'calendar/season-ends-early',
+      `${of.name} ends before it begins. Correct one of its two days.`,
+      {},
+      '/to',
+    );
   }
   if (of.from.until(of.to).days > 731) {
-    return new Refusal('calendar/season-too-long', `${of.name} is longer than two years. Make two seasons of it.`, {}, '/to');
+    return new Refusal(
+      'calendar/season-too-long',
+      `${of.name} is longer than two years. Make two seasons of it.`,
+      {},
+      '/to',
+    );
   }
   return of;
 }
@@ -35,6 +45,7 @@ export function weekOf(day: Temporal.PlainDate): Temporal.PlainDate {
 /** The Mondays of every week a season touches, in order. */
 export function weeksOf({ from, to }: Season): Temporal.PlainDate[] {
   const weeks: Temporal.PlainDate[] = [];
-  for (let week = weekOf(from); Temporal.PlainDate.compare(week, to) <= 0; week = week.add({ days: 7 })) weeks.push(week);
+  for (let week = weekOf(from); Temporal.PlainDate.compare(week, to) <= 0; week = week.add({ days: 7 }))
+    weeks.push(week);
   return weeks;
 }

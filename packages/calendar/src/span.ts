@@ -53,17 +53,25 @@ export function readDay(text: string): OrRefusal<Temporal.PlainDate> {
   } catch {
     // falls through to the one refusal for days
   }
-  return new Refusal('calendar/no-such-day', `“${text}” is not a day. Write it as year-month-day, such as 2026-03-14.`, {
-    day: text,
-  });
+  return new Refusal(
+    'calendar/no-such-day',
+    `“${text}” is not a day. Write it as year-month-day, such as 2026-03-14.`,
+    {
+      day: text,
+    },
+  );
 }
 
 /** Reads a time of day such as `19:30`. */
 export function readTime(text: string): OrRefusal<Temporal.PlainTime> {
   if (/^([01]\d|2[0-3]):[0-5]\d$/.test(text)) return Temporal.PlainTime.from(text);
-  return new Refusal('calendar/no-such-time', `“${text}” is not a time of day. Write it as hours and minutes, such as 19:30.`, {
-    time: text,
-  });
+  return new Refusal(
+    'calendar/no-such-time',
+    `“${text}” is not a time of day. Write it as hours and minutes, such as 19:30.`,
+    {
+      time: text,
+    },
+  );
 }
 
 /** Elapsed whole minutes of a span: by the instants, so a night when clocks change counts as it was lived. */

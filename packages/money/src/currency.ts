@@ -1,7 +1,7 @@
 // ISO 4217 currencies and their minor units.
 
-import * as table from 'dinero.js/bigint/currencies';
 import { type OrRefusal, Refusal } from '@colla/refusal';
+import * as table from 'dinero.js/bigint/currencies';
 
 /** An ISO 4217 alphabetic code that money can be kept in. Made by `currency`. */
 export type Currency = string & { readonly __brand: 'Currency' };

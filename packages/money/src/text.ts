@@ -23,16 +23,22 @@ export function toDecimal(amount: bigint, currency: Currency): string {
 export function fromDecimal(text: string, currency: Currency): OrRefusal<bigint> {
   const match = /^(-?)(\d+)(?:\.(\d+))?$/.exec(text.trim());
   if (!match) {
-    return new Refusal('money/not-an-amount', `“${text}” is not an amount. Write figures, such as 45 or 45.00.`, {
-      text,
-    });
+    return new Refusal(
+      'money/not-an-amount',
+      `“${text}” is not an amount. Write figures, such as 45 or 45.00.`,
+      {
+        text,
+      },
+    );
   }
   const [, sign = '', whole = '', fraction = ''] = match;
   const digits = minorDigits(currency);
   if (fraction.length > digits) return tooManyDecimals(text, currency, digits);
   const amount = BigInt(whole + fraction.padEnd(digits, '0'));
   if (amount > LARGEST) {
-    return new Refusal('money/too-large', `“${text}” is more than the books can hold. Check the figure.`, { text });
+    return new Refusal('money/too-large', `“${text}” is more than the books can hold. Check the figure.`, {
+      text,
+    });
   }
   return sign ? -amount : amount;
 }
@@ -52,7 +58,10 @@ function tooManyDecimals(text: string, currency: Currency, digits: number): Refu
  */
 export function fromTyped(text: string, currency: Currency, locale: string): OrRefusal<bigint> {
   const { group, decimal } = marksOf(locale);
-  const bare = text.trim().replace(/[\s\u00a0\u202f’']/g, '').replace(/^\u2212/, '-');
+  const bare = text
+    .trim()
+    .replace(/[\s\u00a0\u202f’']/g, '')
+    .replace(/^\u2212/, '-');
   const grouped = new RegExp(`^-?\\d{1,3}(\\${group}\\d{3})+(\\${decimal}\\d+)?$`);
   if (grouped.test(bare)) return fromDecimal(bare.replaceAll(group, '').replace(decimal, '.'), currency);
   const marks = bare.match(/[.,]/g) ?? [];
@@ -92,6 +101,7 @@ function formatter(locale: string, currency: Currency, style: 'currency' | 'deci
 
 function marksOf(locale: string): { group: string; decimal: string } {
   const parts = new Intl.NumberFormat(locale).formatToParts(1234567.5);
-  const of = (type: string, otherwise: string) => parts.find((part) => part.type === type)?.value ?? otherwise;
+  const of = (type: string, otherwise: string) =>
+    parts.find((part) => part.type === type)?.value ?? otherwise;
   return { group: of('group', ','), decimal: of('decimal', '.') };
 }

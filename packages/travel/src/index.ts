@@ -1,3 +1,11 @@
 // Legs and distances. Dated mileage rates and shared trips belong here too.
 
-export { DISTANCE_UNITS, type Distance, type DistanceUnit, distance, distanceText, inUnit, type Leg } from './leg.ts';
+export {
+  DISTANCE_UNITS,
+  type Distance,
+  type DistanceUnit,
+  distance,
+  distanceText,
+  inUnit,
+  type Leg,
+} from './leg.ts';

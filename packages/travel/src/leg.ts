@@ -27,7 +27,11 @@ export interface Leg {
 export function distance(text: string, unit: DistanceUnit): OrRefusal<Distance> {
   const match = /^(\d{1,6})(?:[.,](\d{1,3}))?$/.exec(text.trim());
   if (!match) {
-    return new Refusal('travel/no-distance', `“${text}” is not a distance. Write figures, such as 12 or 12.5.`, { text });
+    return new Refusal(
+      'travel/no-distance',
+      `“${text}” is not a distance. Write figures, such as 12 or 12.5.`,
+      { text },
+    );
   }
   return { thousandths: Number(match[1]) * 1000 + Number((match[2] ?? '').padEnd(3, '0')), unit };
 }
@@ -43,6 +47,8 @@ export function inUnit(of: Distance, unit: DistanceUnit): Distance {
 
 /** Plain figures: 12 500 thousandths is `12.5`. */
 export function distanceText({ thousandths }: Distance): string {
-  const fraction = String(thousandths % 1000).padStart(3, '0').replace(/0+$/, '');
+  const fraction = String(thousandths % 1000)
+    .padStart(3, '0')
+    .replace(/0+$/, '');
   return `${Math.floor(thousandths / 1000)}${fraction && `.${fraction}`}`;
 }
