@@ -142,7 +142,7 @@ describe('the next invoice', () => {
       [rehearsalInvoice],
       '2026-06-20',
     );
-    expect(billable.lines.map(({ key }) => key)).toEqual(['exam:c2', 'travel:l1']);
+    expect(billable.lines.map(({ clause }) => clause)).toEqual(['exam', 'travel']);
     expect(toDecimal(billable.total, pounds)).toBe('86.25');
   });
 });

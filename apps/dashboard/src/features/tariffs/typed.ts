@@ -76,7 +76,7 @@ function write(shape: Shape, typed: Typed, asked: Asked, reader: Reader): Writte
     case 'choice':
       return text(typed, shape.usual, asked, 'one of the list', (value) => ({ value, slips: [] }));
     case 'yes or no':
-      return { value: typed === true, slips: [] };
+      return (typed === true) === shape.usual ? nothing : { value: typed === true, slips: [] };
     default:
       return writeMany(shape, typed, asked, reader);
   }

@@ -1,0 +1,34 @@
+// One line of a statement, and what it opens to.
+import type { StatementLineJson } from '@colla/wire';
+import { statements as say } from '../../catalogue/statements.ts';
+import { Figure, Opens } from '../../ui/index.ts';
+import { namedCalls, type Reckoned, sentenceFor } from './reckoning.ts';
+import { Why } from './why.tsx';
+
+export function LineView({ line, of }: { line: StatementLineJson; of: Reckoned }) {
+  const calls = namedCalls(line.calls, of);
+  const summary = (
+    <>
+      <span>
+        {line.what}
+        {calls.length === 1 && <span className="aside when">{calls[0]}</span>}
+      </span>
+      <Figure amount={line.amount} currency={of.statement.currency} bare />
+    </>
+  );
+  const facts = line.facts.map(({ name, value }) => `${name} ${value}`);
+  return (
+    <li>
+      <Opens summary={summary}>
+        <Why
+          sentence={sentenceFor(line.clause, of)}
+          rows={[
+            [say('calls'), calls.length > 1 ? calls.join('; ') : ''],
+            [say('facts'), facts.join('; ')],
+            [say('arithmetic'), line.arithmetic],
+          ]}
+        />
+      </Opens>
+    </li>
+  );
+}

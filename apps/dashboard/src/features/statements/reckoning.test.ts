@@ -1,0 +1,55 @@
+// A statement is put before a reader payer by payer, and every line finds its why.
+
+import { Temporal } from '@colla/calendar';
+import { currency } from '@colla/money';
+import { given, readTariff, sentencesOf, statement } from '@colla/rates';
+import { granted } from '@colla/refusal';
+import { showStatement } from '@colla/wire';
+import { expect, it } from 'vitest';
+import { namedCalls, partsOf, type Reckoned, sentenceFor, usedShare } from './reckoning.ts';
+
+const pounds = granted(currency('GBP'));
+const tariff = granted(
+  readTariff({
+    name: 'Class and exam',
+    currency: 'GBP',
+    version: 1,
+    from: '2026-01-01',
+    clauses: [
+      { id: 'class', kind: 'fixed', for: { calls: ['class'] }, payer: 'school', terms: { price: '30.00' } },
+      { id: 'exam', kind: 'fixed', for: { calls: ['exam'] }, payer: 'family', terms: { price: '80.00' } },
+    ],
+  }),
+);
+const priced = statement(
+  given({ calls: ['class 60', 'exam 20', 'jury 20'] }, pounds),
+  { tariff, locale: 'en' },
+  Temporal.ZonedDateTime.from('2026-03-01T09:00[Europe/London]'),
+);
+const reckoned: Reckoned = {
+  statement: showStatement(priced),
+  sentences: sentencesOf(tariff, 'en'),
+  callNames: { c000: 'Class', c001: 'Exam', c002: 'Jury' },
+  payerNames: { school: 'Tarn School of Music' },
+};
+
+it('a class the school pays and an exam the family pays are two parts of 30.00 and 80.00', () => {
+  expect(partsOf(reckoned).map(({ name, lines, total }) => [name, lines.length, total])).toEqual([
+    ['Tarn School of Music', 1, '30.00'],
+    ['family', 1, '80.00'],
+  ]);
+});
+
+it('the exam’s line opens to its clause and names its call', () => {
+  const line = partsOf(reckoned)[1]?.lines[0];
+  expect(sentenceFor(line?.clause ?? '', reckoned)).toContain('80.00');
+  expect(namedCalls(line?.calls ?? [], reckoned)).toEqual(['Exam']);
+});
+
+it('a jury that no clause prices is named', () => {
+  expect(namedCalls(reckoned.statement.unpriced, reckoned)).toEqual(['Jury']);
+});
+
+it('seven and a half of thirty hours are a quarter of the bar', () => {
+  expect(usedShare({ granted: 1800, used: 450 })).toBe(25);
+});

@@ -1,0 +1,49 @@
+// A statement put in order for a reader: by who pays, each line with its why.
+
+import type { StatementJson, StatementLineJson } from '@colla/wire';
+
+/** A statement with what its lines open to. Calls and payers are named by whoever shows it. */
+export interface Reckoned {
+  readonly statement: StatementJson;
+  readonly sentences: readonly { readonly clause: string; readonly sentence: string }[];
+  /** Names by call id, “Rehearsal, Tue 3 Mar”. */
+  readonly callNames: Readonly<Record<string, string>>;
+  /** Names by the role in which somebody pays. */
+  readonly payerNames: Readonly<Record<string, string>>;
+}
+
+export interface PayerPart {
+  readonly payer: string;
+  readonly name: string;
+  readonly lines: readonly StatementLineJson[];
+  readonly taxes: StatementJson['taxes'];
+  readonly net: string;
+  readonly total: string;
+}
+
+/** One part for each payer, in the statement's order; the parts together are the statement. */
+export function partsOf({ statement, payerNames }: Reckoned): PayerPart[] {
+  return statement.payers.map(({ payer, net, total }) => ({
+    payer,
+    name: payerNames[payer] ?? payer,
+    lines: statement.lines.filter((line) => line.payer === payer),
+    taxes: statement.taxes.filter((tax) => tax.payer === payer),
+    net,
+    total,
+  }));
+}
+
+/** The sentence of a clause, as the tariff or the agreement says it. */
+export function sentenceFor(clause: string, { sentences }: Reckoned): string | undefined {
+  return sentences.find((said) => said.clause === clause)?.sentence;
+}
+
+/** The calls a line is about, by name; ones that nobody named are left out. */
+export function namedCalls(calls: readonly string[], { callNames }: Reckoned): string[] {
+  return calls.flatMap((id) => callNames[id] ?? []);
+}
+
+/** How much of the hours covered is used, in hundredths of the whole, for a bar. */
+export function usedShare({ granted, used }: { granted: number; used: number }): number {
+  return granted === 0 ? 0 : Math.min(100, Math.round((used * 100) / granted));
+}

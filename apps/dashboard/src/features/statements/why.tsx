@@ -1,0 +1,25 @@
+// What an amount opens to: the clause's sentence, the facts it used, the arithmetic.
+
+interface WhyProps {
+  sentence: string | undefined;
+  /** Names and what they are; those with nothing to say are left out. */
+  rows: readonly (readonly [name: string, value: string])[];
+}
+
+export function Why({ sentence, rows }: WhyProps) {
+  return (
+    <div className="why">
+      {sentence && <blockquote>{sentence}</blockquote>}
+      <dl>
+        {rows
+          .filter(([, value]) => value !== '')
+          .map(([name, value]) => (
+            <div key={name}>
+              <dt>{name}</dt>
+              <dd>{value}</dd>
+            </div>
+          ))}
+      </dl>
+    </div>
+  );
+}
