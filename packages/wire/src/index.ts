@@ -3,6 +3,7 @@
 export * from './engagements.ts';
 export * from './invoices.ts';
 export * from './misread.ts';
+export { openApi } from './openapi.ts';
 export * from './organisations.ts';
 export * from './problem.ts';
 export * from './read.ts';

@@ -1,0 +1,190 @@
+// The OpenAPI 3.1 document, read off the table of routes: what the server checks by is what it publishes.
+
+import { currency } from '@colla/money';
+import { KINDS, menu, writtenTariffSchema } from '@colla/rates';
+import { granted } from '@colla/refusal';
+import { z } from 'zod';
+import { agreement, call, engagement, engagementSummary, engagementWhole, work } from './engagements.ts';
+import { invoice, payment } from './invoices.ts';
+import { organisation, party } from './organisations.ts';
+import { problem } from './problem.ts';
+import { type Route, type RouteName, routes } from './routes.ts';
+import { season, seasonScore } from './seasons.ts';
+import { statement, statementLine } from './statements.ts';
+import { tariff, tariffVersion, tariffWhole } from './tariffs.ts';
+
+type Json = Record<string, unknown>;
+type Names = ReturnType<typeof z.registry<{ id: string }>>;
+
+/** Schemas of what is answered that have a name of their own in the document. */
+const NAMED = {
+  Agreement: agreement,
+  Call: call,
+  Engagement: engagement,
+  EngagementSummary: engagementSummary,
+  EngagementWhole: engagementWhole,
+  Invoice: invoice,
+  Organisation: organisation,
+  Party: party,
+  Payment: payment,
+  Problem: problem,
+  Season: season,
+  SeasonScore: seasonScore,
+  Statement: statement,
+  StatementLine: statementLine,
+  Tariff: tariff,
+  TariffVersion: tariffVersion,
+  TariffWhole: tariffWhole,
+  Work: work,
+} as const satisfies Record<string, z.ZodType>;
+
+/** The document. `cookie` is the name of the cookie that carries the session. */
+export function openApi({ cookie }: { cookie: string }): Json {
+  const answers: Names = z.registry();
+  const bodies: Names = z.registry();
+  for (const [id, schema] of Object.entries(NAMED)) answers.add(schema, { id });
+  const paths = pathsOf(answers, bodies);
+  return {
+    openapi: '3.1.0',
+    info: {
+      title: 'Colla Parte',
+      version: '0.1.0',
+      description:
+        'Engagements of a collaborative pianist from inquiry to paid. Amounts are decimal text in the currency named beside them; ' +
+        'instants carry their zone (RFC 9557); every “no” is a problem (RFC 9457) whose detail says how to mend it.',
+    },
+    servers: [{ url: '/api' }],
+    security: [{ session: [] }],
+    paths,
+    components: {
+      schemas: { ...schemasOf(answers, 'output'), ...schemasOf(bodies, 'input') },
+      responses: { Problem: answerIn('application/problem+json', 'Why not, and how to mend it', 'Problem') },
+      securitySchemes: { session: { type: 'apiKey', in: 'cookie', name: cookie } },
+    },
+  };
+}
+
+function pathsOf(answers: Names, bodies: Names): Json {
+  const paths: Record<string, Json> = {
+    '/invoices/{id}/pdf': { get: pdf },
+    '/openapi.json': { get: self },
+  };
+  for (const [name, route] of Object.entries(routes) as [RouteName, Route][]) {
+    const path = route.path.replace(/:(\w+)/g, '{$1}');
+    paths[path] = { ...paths[path], [route.method]: operationOf(name, route, { answers, bodies }) };
+  }
+  return paths;
+}
+
+function operationOf(
+  name: RouteName,
+  route: Route,
+  { answers, bodies }: Record<'answers' | 'bodies', Names>,
+): Json {
+  const parameters = [...pathParameters(route.path), ...queryParameters(route.query)];
+  return {
+    operationId: name,
+    summary: route.summary,
+    tags: [route.tag],
+    ...(parameters.length > 0 ? { parameters } : {}),
+    ...(route.body ? { requestBody: bodyIn(nameIn(bodies, route.body, `${capital(name)}Body`)) } : {}),
+    responses: {
+      [String(route.status ?? 200)]: answerIn(
+        'application/json',
+        route.summary,
+        nameIn(answers, route.answer, `${capital(name)}Answer`),
+      ),
+      default: problemRef,
+    },
+  };
+}
+
+/** The name a schema has in the document; its own, or the one its route gives it. */
+function nameIn(names: Names, schema: z.ZodType, otherwise: string): string {
+  const known = names.get(schema)?.id;
+  if (known) return known;
+  names.add(schema, { id: otherwise });
+  return otherwise;
+}
+
+function pathParameters(path: string): Json[] {
+  return [...path.matchAll(/:(\w+)/g)].map(([, name]) => parameter(name ?? '', 'path', true, uuid));
+}
+
+function queryParameters(query: z.ZodType | undefined): Json[] {
+  if (!query) return [];
+  const { properties = {} } = z.toJSONSchema(query, { io: 'input' });
+  return Object.entries(properties).map(([name, schema]) => parameter(name, 'query', false, schema as Json));
+}
+
+const uuid = { type: 'string', format: 'uuid' };
+const problemRef = { $ref: '#/components/responses/Problem' };
+
+function parameter(name: string, place: 'path' | 'query', required: boolean, schema: Json): Json {
+  return { name, in: place, required, schema };
+}
+
+function bodyIn(name: string): Json {
+  return { required: true, content: { 'application/json': { schema: ref(name) } } };
+}
+
+function answerIn(type: string, description: string, name: string): Json {
+  return { description, content: { [type]: { schema: ref(name) } } };
+}
+
+function ref(name: string): Json {
+  return { $ref: `#/components/schemas/${name}` };
+}
+
+/** The schemas of a registry as components; terms of a clause are one of the forms the kinds declare. */
+function schemasOf(names: Names, io: 'input' | 'output'): Json {
+  const { schemas } = z.toJSONSchema(names, {
+    io,
+    uri: (id) => `#/components/schemas/${id}`,
+    override: ({ zodSchema, jsonSchema }) => {
+      if (zodSchema === writtenTariffSchema.shape.clauses.element.shape.terms)
+        jsonSchema.anyOf = termsOfAllKinds();
+    },
+  });
+  return Object.fromEntries(
+    Object.entries(schemas).map(([id, { $schema: _, $id: __, ...schema }]) => [id, schema]),
+  );
+}
+
+/** The terms of every kind of clause. Amounts are text, so that they look alike in every currency. */
+function termsOfAllKinds(): Json[] {
+  const euro = granted(currency('EUR'));
+  return KINDS.map((kind) => {
+    const schema: z.ZodType = menu[kind].schema(euro);
+    const { $schema: _, ...terms } = z.toJSONSchema(schema, { io: 'input' });
+    return { title: menu[kind].title, description: menu[kind].help, ...terms };
+  });
+}
+
+function capital(name: string): string {
+  return name.charAt(0).toUpperCase() + name.slice(1);
+}
+
+const pdf: Json = {
+  operationId: 'getInvoicePdf',
+  summary: 'The invoice as a PDF document',
+  tags: ['invoices'],
+  parameters: [parameter('id', 'path', true, uuid)],
+  responses: {
+    '200': {
+      description: 'The document, named by its number',
+      content: { 'application/pdf': {} },
+    },
+    default: problemRef,
+  },
+};
+
+const self: Json = {
+  operationId: 'getOpenApi',
+  summary: 'This document',
+  tags: ['organisations'],
+  security: [],
+  responses: {
+    '200': { description: 'OpenAPI 3.1', content: { 'application/json': { schema: { type: 'object' } } } },
+  },
+};
