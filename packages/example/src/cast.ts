@@ -99,7 +99,7 @@ export function pianist(years: readonly number[]): Omit<Organisation, 'id'> {
     zone: ZONE,
     locale: 'en-GB',
     paper: 'A4',
-    weeklyLimit: 12 * 60,
+    weeklyLimit: 10 * 60,
     holidays: years.flatMap((year) => [`${year}-01-01`, `${year}-12-25`, `${year}-12-26`]),
   };
 }

@@ -16,7 +16,7 @@ import {
   quote,
   type Work,
 } from '@colla/engagements';
-import { type Call, principalCall } from '@colla/hours';
+import { principalCall } from '@colla/hours';
 import { fromDecimal } from '@colla/money';
 import type { Cost, Tariff } from '@colla/rates';
 import { granted } from '@colla/refusal';
@@ -53,7 +53,7 @@ export function engage(told: Told, stage: Stage): Engagement {
       locale: stage.locale,
     }),
   );
-  return callOff(happen(agreed, told.calls, stage.clock), told);
+  return becomeOf(agreed, told, stage.clock);
 }
 
 function inquire(told: Told, { newId, clock, parties }: Stage): Engagement {
@@ -109,7 +109,17 @@ function payerName({ payers }: Told, { parties }: Stage): string {
   return first ? parties[first].name : '';
 }
 
-/** What has happened by now: calls whose time is past are played, missed or called off, each as told. */
+/** What became of an agreement: calls happen until now, or until the whole is called off. */
+function becomeOf(agreed: Engagement, told: Told, clock: Clock): Engagement {
+  const principal = principalCall(agreed.calls);
+  if (told.ends.is !== 'cancelled' || principal === undefined) return happen(agreed, told.calls, clock);
+  const { hoursBefore, by, reason } = told.ends;
+  const at = principal.planned.start.subtract({ hours: hoursBefore });
+  const isPast = (instant: Temporal.ZonedDateTime) => clock.isPast(instant) && instant.until(at).sign >= 0;
+  return granted(cancel(happen(agreed, told.calls, { ...clock, isPast }), { at, by, reason }));
+}
+
+/** Calls whose time is past are played, missed or called off, each as told. */
 function happen(engagement: Engagement, told: readonly ToldCall[], clock: Clock): Engagement {
   const asked = told.filter((call) => !call.afterInvoices);
   return asked.reduce((so, call, index) => {
@@ -128,19 +138,6 @@ function befall(engagement: Engagement, id: string, told: ToldCall, clock: Clock
   if (told.onlyIf !== undefined || !clock.isPast(end.add({ minutes: over }))) return engagement;
   if (falls) return granted(missCall(engagement, id, { by: falls.by, reason: falls.reason }));
   return granted(playCall(engagement, id, { start, end: end.add({ minutes: over }) }));
-}
-
-/** The whole is called off so many hours before the call it led up to. */
-function callOff(engagement: Engagement, { ends }: Told): Engagement {
-  const principal = principalCall(engagement.calls);
-  if (ends.is !== 'cancelled' || principal === undefined) return engagement;
-  const { by, reason } = ends;
-  const at = principal.planned.start.subtract({ hours: ends.hoursBefore });
-  const begun = (call: Call) => call.planned.start.epochMilliseconds < at.epochMilliseconds;
-  const happened = engagement.calls
-    .filter(begun)
-    .reduce<Engagement>((so, { id, planned }) => granted(playCall(so, id, planned)), engagement);
-  return granted(cancel(happened, { at, by, reason }));
 }
 
 /** Adds the calls that came after the invoices, agrees them, and lets them happen. */

@@ -187,7 +187,7 @@ const school: Told[] = [
       },
     ],
     ends: { is: 'agreed' },
-    note: 'Half-term in the sixth week before this one: no lesson.',
+    note: 'No lesson in half-term.',
   },
 ];
 
@@ -708,7 +708,7 @@ const soloists: Told[] = [
     tariff: 'hours',
     asked: -7,
     calls: [
-      { kind: 'rehearsal', on: [-3, 'thu'], from: '17:00', minutes: 90, place: NET_LOFT },
+      { kind: 'rehearsal', on: [-2, 'thu'], from: '17:00', minutes: 90, place: NET_LOFT },
       { kind: 'recital', on: [-2, 'sat'], from: '18:00', minutes: 60, place: '2 Signal Hill, Lantern Bay' },
     ],
     ends: { is: 'cancelled', hoursBefore: 60, by: 'pianist', reason: 'illness' },
