@@ -1,6 +1,7 @@
 // A tariff while it is being written: its clauses as typed, in their order.
 
 import { KINDS, type Kind, menu, PAYER, selectorSchema, type WrittenTariff } from '@colla/rates';
+import type { RequestOf } from '@colla/wire';
 import { type Parameter, parametersOf, type SchemaNode } from './parameter.ts';
 import { type Fields, type Reader, type Slip, typeFields, writeFields } from './typed.ts';
 
@@ -23,7 +24,7 @@ export interface TariffDraft {
 }
 
 /** A tariff as the editor hands it on: the server gives the version its number. */
-export type WrittenDraft = Omit<WrittenTariff, 'version'>;
+export type WrittenDraft = RequestOf<'addTariff'>['body'];
 
 export const selectorParameters: readonly Parameter[] = parametersOf(
   selectorSchema.toJSONSchema({ io: 'input' }) as SchemaNode,

@@ -1,6 +1,6 @@
 // What a draft says so far: each clause's sentence where it can be read, and what is wrong where it cannot.
 
-import { readTariff, sentenceOf, type Tariff, type WrittenClause } from '@colla/rates';
+import { readTariff, sentenceOf, type Tariff } from '@colla/rates';
 import { refused } from '@colla/refusal';
 import { type TariffDraft, type WrittenDraft, writeDraft } from './draft.ts';
 import type { Reader, Slip } from './typed.ts';
@@ -17,7 +17,7 @@ export interface Reading {
 }
 
 interface Placed {
-  readonly clause: WrittenClause;
+  readonly clause: WrittenDraft['clauses'][number];
   readonly place: number;
 }
 

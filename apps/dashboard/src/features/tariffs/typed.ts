@@ -23,6 +23,12 @@ export interface Reader {
   readonly locale: string;
 }
 
+/** What the fields of a form need beside their values: how figures are read, and what is wrong so far. */
+export interface Filling {
+  readonly reader: Reader;
+  readonly slips: readonly Slip[];
+}
+
 export interface Written {
   /** Absent where nothing is typed, and the clause's own usual value stands. */
   readonly value?: unknown;

@@ -1,0 +1,159 @@
+// One parameter of a clause as fields, whatever shape it has: what the schema declares is what is asked.
+import { plainWord, tariffs as say } from '../../catalogue/tariffs.ts';
+import {
+  Choice,
+  LinesField,
+  MoneyField,
+  NumberField,
+  Options,
+  TextField,
+  Tick,
+  Ticks,
+  TimeField,
+} from '../../ui/index.ts';
+import type { Parameter, Shape } from './parameter.ts';
+import { ListField, OptionalFields, VariantField } from './parameter-group.tsx';
+import { slipsAt } from './reading.ts';
+import { type Fields, type Filling, fieldsOf, itemsOf, type Typed } from './typed.ts';
+
+interface ParameterFieldProps {
+  title: string;
+  optional: boolean;
+  shape: Shape;
+  value: Typed;
+  /** JSON pointer of the value. */
+  at: string;
+  filling: Filling;
+  onChange: (value: Typed) => void;
+}
+
+export function ParameterField(props: ParameterFieldProps) {
+  const { title, optional, shape, value, at, filling, onChange } = props;
+  const field = { label: title, at, optional, wrong: slipsAt(filling.slips, at) };
+  const text = typeof value === 'string' ? value : '';
+  switch (shape.is) {
+    case 'amount':
+      return <MoneyField {...field} value={text} currency={filling.reader.currency} onType={onChange} />;
+    case 'figure':
+      return (
+        <NumberField
+          {...field}
+          value={text}
+          unit={shape.unit === 'count' ? undefined : say(shape.unit)}
+          onType={onChange}
+        />
+      );
+    case 'words':
+      return <TextField {...field} value={text} onType={onChange} />;
+    case 'time':
+      return <TimeField {...field} value={text} onType={onChange} />;
+    case 'yes or no':
+      return <Tick label={title} on={value === true} onChange={onChange} />;
+    case 'choice':
+      return <ChoiceField field={field} words={shape.words} value={text} onChange={onChange} />;
+    case 'several':
+      return <SeveralField field={field} words={shape.words} value={value} onChange={onChange} />;
+    case 'list':
+      return (
+        <ListField
+          {...props}
+          shape={shape}
+          items={itemsOf(value)}
+          inside={(item, place, change) => (
+            <ParameterField
+              title={say('item', { number: place + 1 })}
+              optional={false}
+              shape={shape.of}
+              value={item}
+              at={`${at}/${place}`}
+              filling={filling}
+              onChange={change}
+            />
+          )}
+        />
+      );
+    case 'group':
+      return <OptionalFields {...props}>{group(shape.parts)}</OptionalFields>;
+    case 'variant':
+      return (
+        <OptionalFields {...props}>
+          <VariantField {...props} shape={shape} fields={fieldsOf(value)} inside={group} />
+        </OptionalFields>
+      );
+  }
+
+  function group(parts: readonly Parameter[]) {
+    return (
+      <GroupFields parts={parts} fields={fieldsOf(value)} at={at} filling={filling} onChange={onChange} />
+    );
+  }
+}
+
+interface GroupProps {
+  parts: readonly Parameter[];
+  fields: Fields;
+  at: string;
+  filling: Filling;
+  onChange: (fields: Fields) => void;
+}
+
+/** The fields of a group, side by side where there is room. */
+export function GroupFields({ parts, fields, at, filling, onChange }: GroupProps) {
+  return (
+    <div className="fields">
+      {parts.map(({ name, ...part }) => (
+        <ParameterField
+          key={name}
+          {...part}
+          value={fields[name]}
+          at={`${at}/${name}`}
+          filling={filling}
+          onChange={(value) => onChange({ ...fields, [name]: value })}
+        />
+      ))}
+    </div>
+  );
+}
+
+interface Wired {
+  readonly label: string;
+  readonly at: string;
+  readonly optional: boolean;
+  readonly wrong: string | undefined;
+}
+
+/** A few words are all in sight; many are folded. */
+function ChoiceField(props: {
+  field: Wired;
+  words: readonly string[];
+  value: string;
+  onChange: (word: string) => void;
+}) {
+  const { field, words, value, onChange } = props;
+  const options = words.map((word) => ({ value: word, label: plainWord(word) }));
+  const Control = words.length > 3 ? Choice : Options;
+  return <Control {...field} value={value} options={options} onChoose={onChange} />;
+}
+
+function SeveralField(props: {
+  field: Wired;
+  words: readonly string[] | undefined;
+  value: Typed;
+  onChange: (words: readonly string[]) => void;
+}) {
+  const { field, words, value, onChange } = props;
+  const chosen = itemsOf(value).filter((word) => typeof word === 'string');
+  if (!words) {
+    return (
+      <LinesField
+        {...field}
+        hint={say('onePerLine')}
+        rows={2}
+        value={chosen.join('\n')}
+        onType={(text) => onChange(text === '' ? [] : text.split('\n'))}
+      />
+    );
+  }
+  const options = words.map((word) => ({ value: word, label: plainWord(word) }));
+  return <Ticks {...field} values={chosen} options={options} onChange={onChange} />;
+}

@@ -1,0 +1,97 @@
+// Parameters that hold others: a list of steps, one of several variants, something that may be left out.
+import type { ReactNode } from 'react';
+import { plainWord, tariffs as say } from '../../catalogue/tariffs.ts';
+import { Button, Options, Tick } from '../../ui/index.ts';
+import type { Parameter, Shape } from './parameter.ts';
+import { slipsAt } from './reading.ts';
+import { type Fields, type Filling, freshOf, type Typed } from './typed.ts';
+
+interface Held {
+  title: string;
+  at: string;
+  filling: Filling;
+  onChange: (value: Typed) => void;
+}
+
+/** A named set of fields; where it may be left out, a tick opens it. */
+export function OptionalFields(
+  props: Held & { optional: boolean; shape: Shape; value: Typed; children: ReactNode },
+) {
+  const { title, optional, shape, value, filling, onChange, children } = props;
+  const on = value !== undefined;
+  const toggle = (say: boolean) => onChange(say ? freshOf(shape, filling.reader) : undefined);
+  return (
+    <fieldset className="field wide">
+      <legend>{title}</legend>
+      {optional && <Tick label={say('yes')} on={on} onChange={toggle} />}
+      {(on || !optional) && children}
+    </fieldset>
+  );
+}
+
+interface VariantFieldProps extends Held {
+  shape: Extract<Shape, { is: 'variant' }>;
+  fields: Fields;
+  /** Draws the fields of the variant chosen. */
+  inside: (parts: readonly Parameter[]) => ReactNode;
+}
+
+/** One of some variants, and the fields of the one chosen. What two variants both ask for is kept. */
+export function VariantField({ title, shape, fields, at, filling, onChange, inside }: VariantFieldProps) {
+  const word = String(fields[shape.by] ?? '');
+  const chosen = shape.variants.find((variant) => variant.word === word);
+  const choose = (next: string) => {
+    const parts = shape.variants.find((variant) => variant.word === next)?.parts ?? [];
+    const fresh = parts.map(({ name, shape }) => [name, fields[name] ?? freshOf(shape, filling.reader)]);
+    onChange({ ...Object.fromEntries(fresh), [shape.by]: next });
+  };
+  const options = shape.variants.map((variant) => ({ value: variant.word, label: plainWord(variant.word) }));
+  return (
+    <>
+      <Options label={title} at={`${at}/${shape.by}`} value={word} options={options} onChoose={choose} />
+      {chosen && chosen.parts.length > 0 && inside(chosen.parts)}
+    </>
+  );
+}
+
+interface ListFieldProps extends Held {
+  shape: Extract<Shape, { is: 'list' }>;
+  items: readonly Typed[];
+  /** Draws one item. */
+  inside: (item: Typed, place: number, onChange: (value: Typed) => void) => ReactNode;
+}
+
+/** A list of groups: each can be taken out, another added. */
+export function ListField({ title, shape, items, at, filling, onChange, inside }: ListFieldProps) {
+  const wrong = slipsAt(filling.slips, at);
+  const change = (place: number) => (value: Typed) =>
+    onChange(items.map((other, index) => (index === place ? value : other)));
+  return (
+    <fieldset className="field wide" data-at={at} tabIndex={-1}>
+      <legend>{title}</legend>
+      {wrong && <p className="wrong">{wrong}</p>}
+      <ol className="items">
+        {items.map((item, place) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a step has no name but its place
+          <li key={place}>
+            {inside(item, place, change(place))}
+            {items.length > shape.least && (
+              <Button
+                kind="quiet"
+                label={say('removeItemLabel', { number: place + 1, title })}
+                onPress={() => onChange(items.filter((_, index) => index !== place))}
+              >
+                {say('removeItem')}
+              </Button>
+            )}
+          </li>
+        ))}
+      </ol>
+      {items.length < shape.most && (
+        <Button onPress={() => onChange([...items, freshOf(shape.of, filling.reader)])}>
+          {say('addItem')}
+        </Button>
+      )}
+    </fieldset>
+  );
+}
