@@ -6,6 +6,8 @@ import { type OrRefusal, Refusal, refused } from '@colla/refusal';
 import { z } from 'zod';
 import { menu } from './clauses/index.ts';
 import { contradiction } from './contradiction.ts';
+import { kindOf } from './kinds.ts';
+import { malformed } from './malformed.ts';
 import { type Selector, selectorSchema } from './selector.ts';
 import { voice as voiceOf } from './voice.ts';
 
@@ -83,7 +85,7 @@ export const writtenTariffSchema = z.strictObject({
  */
 export function readTariff(input: unknown): OrRefusal<Tariff> {
   const shape = writtenTariffSchema.safeParse(input);
-  if (!shape.success) return malformed(shape.error, '');
+  if (!shape.success) return malformed(shape.error, input, { pointer: '' });
   const money = currency(shape.data.currency);
   if (refused(money)) return money.at('/currency');
   const from = readDay(shape.data.from);
@@ -110,7 +112,7 @@ function readClause(written: WrittenClause, money: Currency): OrRefusal<Clause> 
     );
   }
   const terms = kind.schema(money).safeParse(written.terms);
-  if (!terms.success) return malformed(terms.error, '/terms', written.id);
+  if (!terms.success) return malformed(terms.error, written.terms, { pointer: '/terms', clause: written.id });
   return {
     id: written.id,
     kind: kind.kind,
@@ -120,24 +122,10 @@ function readClause(written: WrittenClause, money: Currency): OrRefusal<Clause> 
   } as Clause;
 }
 
-function malformed(error: z.ZodError, path: string, clause?: string): Refusal {
-  const issue = error.issues[0];
-  const pointer = `${path}${(issue?.path ?? []).map((key) => `/${String(key)}`).join('')}`;
-  const where =
-    clause === undefined ? `The tariff at “${pointer || '/'}”` : `Clause “${clause}” at “${pointer}”`;
-  return new Refusal(
-    'rates/malformed-tariff',
-    `${where}: ${issue?.message ?? 'is not readable'}.`.replace(/\.\.$/, '.'),
-    {},
-    pointer,
-  );
-}
-
 /** The sentence a client reads for a clause. */
 export function sentenceOf(clause: Clause, of: { locale: string; currency: Currency }): string {
-  const said = { voice: voiceOf(of.locale, of.currency), for: clause.for, payer: clause.payer };
-  const sentence = menu[clause.kind].sentence as (terms: unknown, how: typeof said) => string;
-  return sentence(clause.terms, said);
+  const voice = voiceOf(of.locale, of.currency);
+  return kindOf(clause).sentence(clause.terms, { voice, for: clause.for, payer: clause.payer });
 }
 
 /** The sentences of a tariff, clause by clause. */

@@ -1,0 +1,40 @@
+// What a clause answers through its kind, whichever kind that is.
+
+import { menu } from './clauses/index.ts';
+import type { Desk } from './desk.ts';
+import type { ClauseHead, Phase, Rivalry } from './kind.ts';
+import type { Selector } from './selector.ts';
+import type { Clause } from './tariff.ts';
+import type { Voice } from './voice.ts';
+
+/** A kind, seen without its exact parameter type: a clause carries terms that its own kind has read. */
+interface AnyKind {
+  readonly title: string;
+  readonly once?: boolean;
+  readonly whole?: boolean;
+  readonly rivalry: (terms: unknown) => Rivalry | undefined;
+  readonly sentence: (terms: unknown, said: { voice: Voice; for: Selector; payer: string }) => string;
+  readonly contradictions?: (terms: unknown) => string[];
+  readonly names?: (terms: unknown) => readonly string[];
+  readonly needs?: (terms: unknown) => readonly string[];
+  readonly phases: Partial<Record<Phase, (terms: unknown, desk: Desk, clause: ClauseHead) => void>>;
+}
+
+export function kindOf(clause: Clause): AnyKind {
+  return menu[clause.kind] as AnyKind;
+}
+
+/** What it does to a call that only one clause may do. */
+export function rivalryOf(clause: Clause): Rivalry | undefined {
+  return kindOf(clause).rivalry(clause.terms);
+}
+
+/** The clauses it speaks of, by id. */
+export function namesOf(clause: Clause): readonly string[] {
+  return kindOf(clause).names?.(clause.terms) ?? [];
+}
+
+/** The kinds of clause it cannot do without. */
+export function needsOf(clause: Clause): readonly string[] {
+  return kindOf(clause).needs?.(clause.terms) ?? [];
+}
