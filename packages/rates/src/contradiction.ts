@@ -1,25 +1,23 @@
 // Clauses that cannot stand together are refused when a tariff is read, naming both.
 
 import { Refusal } from '@colla/refusal';
-import { menu } from './clauses/index.ts';
-import type { Rivalry } from './kind.ts';
-import { apart, closer } from './selector.ts';
+import { kindOf, namesOf, needsOf, rivalryOf } from './kinds.ts';
+import { apart, asksOfCalls, closer } from './selector.ts';
 import type { Clause } from './tariff.ts';
 
 /** The first contradiction among clauses, or undefined. */
 export function contradiction(clauses: readonly Clause[]): Refusal | undefined {
-  return sameId(clauses) ?? within(clauses) ?? namesNobody(clauses) ?? twice(clauses) ?? rivals(clauses);
+  return (
+    sameId(clauses) ??
+    within(clauses) ??
+    ofSomeCalls(clauses) ??
+    namesNobody(clauses) ??
+    inACircle(clauses) ??
+    lacks(clauses) ??
+    twice(clauses) ??
+    rivals(clauses)
+  );
 }
-
-/** A kind, seen without its exact parameter type: the clause carries terms its own kind has read. */
-interface AnyKind {
-  readonly title: string;
-  readonly once?: boolean;
-  readonly rivalry: (terms: unknown) => Rivalry | undefined;
-  readonly contradictions?: (terms: unknown) => string[];
-  readonly names?: (terms: unknown) => readonly string[];
-}
-const kindOf = (clause: Clause) => menu[clause.kind] as AnyKind;
 
 function sameId(clauses: readonly Clause[]): Refusal | undefined {
   const index = clauses.findIndex((clause, at) => clauses.findIndex(({ id }) => id === clause.id) < at);
@@ -47,11 +45,21 @@ function within(clauses: readonly Clause[]): Refusal | undefined {
   return undefined;
 }
 
+function ofSomeCalls(clauses: readonly Clause[]): Refusal | undefined {
+  const index = clauses.findIndex((clause) => kindOf(clause).whole === true && asksOfCalls(clause.for));
+  const clause = clauses[index];
+  if (!clause) return undefined;
+  return new Refusal(
+    'rates/contradiction',
+    `Clause “${clause.id}” is about the engagement as a whole and cannot be for some calls of it only. Leave out the kinds of call, names and days.`,
+    { clause: clause.id },
+    `/clauses/${index}/for`,
+  );
+}
+
 function namesNobody(clauses: readonly Clause[]): Refusal | undefined {
   for (const [index, clause] of clauses.entries()) {
-    const missing = kindOf(clause)
-      .names?.(clause.terms)
-      .find((name) => !clauses.some(({ id }) => id === name));
+    const missing = namesOf(clause).find((name) => !clauses.some(({ id }) => id === name));
     if (missing !== undefined) {
       return new Refusal(
         'rates/no-such-clause',
@@ -60,6 +68,40 @@ function namesNobody(clauses: readonly Clause[]): Refusal | undefined {
         `/clauses/${index}/terms`,
       );
     }
+  }
+  return undefined;
+}
+
+function inACircle(clauses: readonly Clause[]): Refusal | undefined {
+  const byId = new Map(clauses.map((clause) => [clause.id, clause]));
+  const reaches = (from: Clause, to: string, seen: Set<string>): boolean =>
+    namesOf(from).some((name) => {
+      if (name === to) return true;
+      const next = byId.get(name);
+      if (!next || seen.has(name)) return false;
+      return reaches(next, to, seen.add(name));
+    });
+  const index = clauses.findIndex((clause) => reaches(clause, clause.id, new Set()));
+  const clause = clauses[index];
+  if (!clause) return undefined;
+  return new Refusal(
+    'rates/contradiction',
+    `Clause “${clause.id}” speaks of itself, by way of what it names: there is no first one to work out. Remove one of the names.`,
+    { clause: clause.id },
+    `/clauses/${index}/terms`,
+  );
+}
+
+function lacks(clauses: readonly Clause[]): Refusal | undefined {
+  for (const [index, clause] of clauses.entries()) {
+    const kind = needsOf(clause).find((kind) => !clauses.some((other) => other.kind === kind));
+    if (kind === undefined) continue;
+    return new Refusal(
+      'rates/no-such-clause',
+      `Clause “${clause.id}” needs a clause of the kind “${kind}” in this tariff. Add one, or change what this one says.`,
+      { clause: clause.id, missing: kind },
+      `/clauses/${index}/terms`,
+    );
   }
   return undefined;
 }
@@ -75,11 +117,11 @@ function twice(clauses: readonly Clause[]): Refusal | undefined {
 
 function rivals(clauses: readonly Clause[]): Refusal | undefined {
   const same = (one: Clause, other: Clause) => {
-    const rivalry = kindOf(one).rivalry(one.terms);
-    return rivalry !== undefined && rivalry === kindOf(other).rivalry(other.terms);
+    const rivalry = rivalryOf(one);
+    return rivalry !== undefined && rivalry === rivalryOf(other);
   };
   return clash(clauses, same, (one) =>
-    kindOf(one).rivalry(one.terms) === 'price'
+    rivalryOf(one) === 'price'
       ? 'both put a price on the same calls'
       : 'both say what is owed when the same calls fall',
   );

@@ -9,7 +9,7 @@ import type { Cost, Facts } from './facts.ts';
 import type { EventDay } from './fields.ts';
 import type { ClauseHead, Rivalry } from './kind.ts';
 import type { Category, Line, Quantity, UsedFact } from './line.ts';
-import { closer, fitsCall } from './selector.ts';
+import { asksOfCalls, closer, fitsCall, fitsEngagement } from './selector.ts';
 import type { Voice } from './voice.ts';
 
 /** What a fallen call leaves to pay: all of it, nothing, a share, a sum, or the deposit. */
@@ -25,7 +25,7 @@ export interface Verdict {
   readonly clause: ClauseHead;
   readonly terms: Owes;
   readonly why: string;
-  /** Calls with one key fall together, for one sum; each its own unless the clause reckons the whole. */
+  /** Calls with one key fall together, for one sum: each its own, unless the whole or one deposit is reckoned. */
   readonly together: string;
 }
 
@@ -86,6 +86,8 @@ export class Desk {
   readonly entitlements: Drawn[] = [];
   deposit: { clause: string; amount: bigint; due: readonly EventDay[]; arithmetic: string } | undefined;
   payment: { clause: string; due: readonly EventDay[]; gate: boolean } | undefined;
+  private readonly byCall: ReadonlyMap<string, Item>;
+  private readonly shares = new Map<Rivalry, ReadonlyMap<string, readonly Item[]>>();
 
   constructor(
     readonly facts: Facts,
@@ -97,34 +99,74 @@ export class Desk {
     this.items = inOrder(facts.calls)
       .filter((call) => counts(call, facts.offered))
       .map((call) => ({ call, covered: 0, settled: false, verdict: undefined }));
+    this.byCall = new Map(this.items.map((item) => [item.call.id, item]));
+  }
+
+  /** True for an engagement that is no call at all: a subscription, a stipend. */
+  get withoutCalls(): boolean {
+    return this.facts.calls.length === 0;
+  }
+
+  /** The item of a call that counts. */
+  item(call: string | undefined): Item | undefined {
+    return call === undefined ? undefined : this.byCall.get(call);
+  }
+
+  /** Calls that leave something to pay and fit a clause, in the order they happen. */
+  standing(clause: ClauseHead): Item[] {
+    return this.items.filter((item) => this.counts(item) && fitsCall(clause.for, item.call, this.facts));
   }
 
   /** Calls that fit a clause and that nobody has taken whole, in the order they happen. */
   open(clause: ClauseHead): Item[] {
-    return this.items.filter(
-      (item) => !item.settled && stillOwed(item) && fitsCall(clause.for, item.call, this.facts),
-    );
+    return this.standing(clause).filter((item) => !item.settled);
   }
 
   /** Calls this clause is to price: those it fits more closely than any other pricing clause. */
   toPrice(clause: ClauseHead): Item[] {
-    return this.items.filter(
-      (item) => !item.settled && stillOwed(item) && this.closest(item.call, 'price')?.id === clause.id,
-    );
+    return this.shareOf(clause, 'price').filter((item) => !item.settled && this.counts(item));
   }
 
-  /** Whether a call leaves anything to pay: one that fell in time does not. */
-  counts(item: Item): boolean {
-    return stillOwed(item);
+  /** Whether a call leaves anything to pay: one that fell in time draws on nothing and is priced by nothing. */
+  counts({ call, verdict }: Item): boolean {
+    return !hasFallen(call) || (verdict !== undefined && verdict.terms.owes !== 'nothing');
   }
 
   /** Fallen calls this clause is to judge: those it fits more closely than any other that could. */
   fallen(clause: ClauseHead): Item[] {
-    return this.items.filter(
-      ({ call }) =>
-        (call.standing.is === 'cancelled' || call.standing.is === 'missed') &&
-        this.closest(call, 'fall')?.id === clause.id,
-    );
+    return this.shareOf(clause, 'fall').filter(({ call }) => hasFallen(call));
+  }
+
+  /**
+   * The lines so far that a clause speaks of: those of the clauses it names, or any; of calls that all fit. A
+   * line without calls fits where the engagement does, unless the clause asks for calls and names no clause.
+   */
+  linesOf(clause: ClauseHead, named: readonly string[] | undefined): Line[] {
+    return this.lines.filter((line) => {
+      if (named && !named.includes(line.clause)) return false;
+      if (line.calls.length === 0)
+        return fitsEngagement(clause.for, this.facts) && (named !== undefined || !asksOfCalls(clause.for));
+      return line.calls.every((id) => {
+        const item = this.item(id);
+        return item !== undefined && fitsCall(clause.for, item.call, this.facts);
+      });
+    });
+  }
+
+  /** The calls that are a clause's to price or to judge, worked out once for all clauses. */
+  private shareOf(clause: ClauseHead, rivalry: Rivalry): readonly Item[] {
+    const known = this.shares.get(rivalry);
+    if (known) return known.get(clause.id) ?? [];
+    const shares = new Map<string, Item[]>();
+    for (const item of this.items) {
+      const id = this.closest(item.call, rivalry)?.id;
+      if (id === undefined) continue;
+      const share = shares.get(id);
+      if (share) share.push(item);
+      else shares.set(id, [item]);
+    }
+    this.shares.set(rivalry, shares);
+    return shares.get(clause.id) ?? [];
   }
 
   private closest(call: Call, rivalry: Rivalry): ClauseHead | undefined {
@@ -158,9 +200,10 @@ export class Desk {
     return line;
   }
 
+  /** As a decimal where that is exact, as a fraction otherwise: 1.25, but 50/60. */
   private sayQuantity({ count, of }: Quantity): string {
-    if (count % of === 0) return this.voice.number(String(count / of));
-    return this.voice.number(String(Math.round((count * 10_000) / of) / 10_000));
+    const exact = (count * 1000) % of === 0;
+    return exact ? this.voice.number(String(count / of)) : `${count}/${of}`;
   }
 
   /** Journeys in the order of their days. */
@@ -195,10 +238,6 @@ function counts(call: Call, offered: boolean): boolean {
   return call.standing.is !== 'cancelled' || call.standing.wasAgreed;
 }
 
-/** A call that fell and leaves nothing to pay draws on nothing and is priced by nothing. */
-function stillOwed({ call, verdict }: Item): boolean {
-  if (call.standing.is === 'cancelled' || call.standing.is === 'missed') {
-    return verdict !== undefined && verdict.terms.owes !== 'nothing';
-  }
-  return true;
+function hasFallen({ standing }: Call): boolean {
+  return standing.is === 'cancelled' || standing.is === 'missed';
 }

@@ -8,9 +8,10 @@ import { type DistanceUnit, distance } from '@colla/travel';
 import type { Facts, SoloistFacts } from './facts.ts';
 
 /**
- * A call: `[label: ]kind minutes[ +minutes over][ on day][ at time][, only if …]`, such as
- * `mock jury: jury 20`, `recital 120 +80`, `rehearsal 60 on 2026-03-01 at 14:00`. Without a day, calls follow
- * one another a day apart from Monday 2 March 2026 at 10:00.
+ * A call: `[n × ][label: ]kind minutes[ +minutes over][ on day][ at time][, agreed | , only if …]`, such as
+ * `3 × lesson 30`, `mock jury: jury 20`, `recital 120 +80`, `rehearsal 60 on 2026-03-01 at 14:00`. Without a
+ * day, calls follow one another a day apart from Monday 2 March 2026 at 10:00. Calls are played unless the
+ * whole is offered or the call says that it is only agreed, or held until something happens.
  */
 export interface Given {
   readonly zone?: string;
@@ -39,9 +40,9 @@ export function given(short: Given, currency: Currency): Facts {
   const zone = short.zone ?? 'Europe/London';
   const fallen = new Map(short.fallen?.map((fall) => [fall.call, fall]));
   return {
-    calls: (short.calls ?? []).map((text, number) =>
-      readCall(text, number, zone, fallen.get(number), short.offered),
-    ),
+    calls: (short.calls ?? [])
+      .flatMap(repeated)
+      .map((text, number) => readCall(text, number, zone, fallen.get(number), short.offered)),
     programme: (short.works ?? []).map((text, number) => readWork(text, number)),
     legs: (short.legs ?? []).map((text, number) => readLeg(text, number)),
     costs: (short.costs ?? []).map((text, number) => readCost(text, number, currency)),
@@ -55,14 +56,19 @@ export function given(short: Given, currency: Currency): Facts {
   };
 }
 
+function repeated(text: string): string[] {
+  const [, times, one] = /^(\d+) × (.+)$/.exec(text) ?? [];
+  return one === undefined ? [text] : Array.from({ length: Number(times) }, () => one);
+}
+
 type Fall = NonNullable<Given['fallen']>[number];
 
 function readCall(text: string, number: number, zone: string, fall: Fall | undefined, offered = false): Call {
   const match =
-    /^(?:([^:]+): )?([a-z ]+?) (\d+)(?: \+(\d+))?(?: on (\d{4}-\d\d-\d\d))?(?: at (\d\d:\d\d))?(?:, only if (.+))?$/.exec(
+    /^(?:([^:]+): )?([a-z ]+?) (\d+)(?: \+(\d+))?(?: on (\d{4}-\d\d-\d\d))?(?: at (\d\d:\d\d))?(?:, (agreed)|, only if (.+))?$/.exec(
       text,
     );
-  const [, label, kind = '', minutes = '', over = '0', day, time = '10:00', onlyIf] = match ?? [];
+  const [, label, kind = '', minutes = '', over = '0', day, time = '10:00', agreed, onlyIf] = match ?? [];
   if (!match || !CALL_KINDS.includes(kind as CallKind)) throw new Error(`not a call: ${text}`);
   const start = local(`${day ?? MONDAY.add({ days: number })}T${time}`, zone);
   const planned = { start, end: start.add({ minutes: Number(minutes) }) };
@@ -73,7 +79,7 @@ function readCall(text: string, number: number, zone: string, fall: Fall | undef
     ...(label === undefined ? {} : { label }),
     place: 'Hall',
     planned,
-    standing: standingOf(fall, zone, played, { offered, onlyIf }),
+    standing: standingOf(fall, zone, played, { offered, agreed: agreed !== undefined, onlyIf }),
   };
 }
 
@@ -81,14 +87,15 @@ function standingOf(
   fall: Fall | undefined,
   zone: string,
   played: Span,
-  held: { offered: boolean; onlyIf: string | undefined },
+  said: { offered: boolean; agreed: boolean; onlyIf: string | undefined },
 ): Standing {
   const by = fall?.by ?? 'payer';
   const reason = fall?.reason ?? 'other';
   if (fall?.at) return { is: 'cancelled', at: local(fall.at, zone), by, reason, wasAgreed: true };
   if (fall) return { is: 'missed', by, reason };
-  if (held.onlyIf !== undefined) return { is: 'held', onlyIf: held.onlyIf };
-  return held.offered ? { is: 'held' } : { is: 'played', times: played };
+  if (said.onlyIf !== undefined) return { is: 'held', onlyIf: said.onlyIf };
+  if (said.offered) return { is: 'held' };
+  return said.agreed ? { is: 'agreed' } : { is: 'played', times: played };
 }
 
 function readWork(text: string, number: number) {

@@ -10,8 +10,9 @@ import type { Voice } from './voice.ts';
 /**
  * The order in which clauses do their work, whatever order they are written in:
  * which calls count, and how far (standing) → hours and packages that cover them (coverage) → rates for what
- * is left → supplements → discounts → the deposit → what a cancellation leaves → travel and costs →
- * who pays → tax → when.
+ * is left → supplements → discounts → limits → the deposit → what a cancellation leaves → travel and costs →
+ * who pays → tax → when. Within a phase a clause follows those it names; otherwise clauses work in the order
+ * written, which matters only to those that draw on the same calls: entitlements and packages.
  */
 export const PHASES = [
   'standing',
@@ -19,6 +20,7 @@ export const PHASES = [
   'rates',
   'supplements',
   'discounts',
+  'limits',
   'deposit',
   'cancellation',
   'travel',
@@ -69,8 +71,10 @@ export interface ClauseKind<Kind extends string, Schema extends z.ZodType> {
   readonly schema: (currency: Currency) => Schema;
   /** What it does to a call that only one clause may do; of two that fit a call the closer one goes first. */
   readonly rivalry: (terms: z.output<Schema>) => Rivalry | undefined;
-  /** True where a tariff can have one only. */
+  /** True where an engagement can have one only: of two that fit it the closer one holds, the other does nothing. */
   readonly once?: boolean;
+  /** True where it is about the engagement as a whole, and so cannot be for some calls of it only. */
+  readonly whole?: boolean;
   /** The parameter an agreement may choose within the clause's band. */
   readonly choice?: string;
   /** The sentence a client reads. */
@@ -82,6 +86,8 @@ export interface ClauseKind<Kind extends string, Schema extends z.ZodType> {
   readonly contradictions?: (terms: z.output<Schema>) => string[];
   /** Clauses it names by id. */
   readonly names?: (terms: z.output<Schema>) => readonly string[];
+  /** The kinds of clause without which it cannot say what is owed. */
+  readonly needs?: (terms: z.output<Schema>) => readonly string[];
   /** What it does, phase by phase. */
   readonly phases: Partial<Record<Phase, (terms: z.output<Schema>, desk: Desk, clause: ClauseHead) => void>>;
   /** Worked by hand: its tests and its help text. The first one's terms are what the editor starts from. */

@@ -62,6 +62,11 @@ export function fitsEngagement(selector: Selector, facts: Facts): boolean {
   return names.every((name) => dimensions[name].ofCall || fitsAlong(selector, name, undefined, facts));
 }
 
+/** Whether a selector asks anything about calls, and not only about the engagement as a whole. */
+export function asksOfCalls(selector: Selector): boolean {
+  return names.some((name) => dimensions[name].ofCall && selector[name] !== undefined);
+}
+
 function fitsAlong(selector: Selector, name: DimensionName, call: Call | undefined, facts: Facts): boolean {
   const wanted: readonly string[] | undefined = selector[name];
   if (!wanted) return true;
@@ -95,30 +100,41 @@ export function apart(a: Selector, b: Selector): boolean {
   return names.some((name) => {
     const one: readonly string[] | undefined = a[name];
     const other: readonly string[] | undefined = b[name];
-    return dimensions[name].single && one && other && !one.some((word) => other.includes(word));
+    if (!one || !other || one.some((word) => other.includes(word))) return false;
+    return name === 'days' ? weekdaysOnly(one) && weekdaysOnly(other) : dimensions[name].single;
   });
 }
 
-/** The calls a selector means, as the subject of a sentence: “Rehearsals and lessons on Sundays (cello)”. */
+/** A day is one weekday only; any weekday may be a public holiday. */
+function weekdaysOnly(days: readonly string[]): boolean {
+  return !days.includes('public holiday');
+}
+
+/** The calls a selector means: “rehearsals and lessons on Sundays (cello)”. */
 export function sayCalls(selector: Selector, voice: Voice): string {
-  const subject = selector.calls ? voice.list(selector.calls.map(plural)) : 'all calls';
-  return capital(subject + sayConditions(selector, voice));
+  const kinds = selector.calls ? voice.list(selector.calls.map(plural)) : 'all calls';
+  return kinds + sayConditions(selector, voice);
 }
 
 /** The conditions of a selector, as they follow a subject; empty where there are none. */
 export function sayConditions(selector: Selector, voice: Voice): string {
   const { labels, days, levels, instruments, study, pianists, circumstances } = selector;
-  const said = [
-    labels && ` named ${voice.either(labels.map((label) => `“${label}”`))}`,
-    days &&
-      ` on ${voice.either(days.map((day) => (day === 'public holiday' ? 'public holidays' : `${capital(day)}s`)))}`,
-    levels && ` at ${voice.either(levels)}`,
-    instruments && ` with ${voice.either(instruments)}`,
-    study && ` for ${voice.either(study.map((word) => `${word}s`))}`,
-    pianists && ` by a ${voice.either(pianists)} pianist`,
-    circumstances && ` (${voice.either(circumstances)})`,
-  ];
-  return said.filter((part) => part !== undefined).join('');
+  const named = labels ? ` named ${voice.either(labels.map((label) => `“${label}”`))}` : '';
+  const on = days ? ` on ${voice.either(days.map(daysInWords))}` : '';
+  const engagement = [levels, instruments, study, pianists?.map((word) => `${word} pianist`), circumstances]
+    .filter((part) => part !== undefined)
+    .map((part) => voice.either(part));
+  return named + on + (engagement.length > 0 ? ` (${engagement.join('; ')})` : '');
+}
+
+function daysInWords(day: string): string {
+  return `${day === 'public holiday' ? day : capital(day)}s`;
+}
+
+/** What some clauses charge, by their names: “what “hours” and “premium” charge”; “everything” where none is named. */
+export function sayCharges(named: readonly string[] | undefined, voice: Voice): string {
+  if (!named) return 'everything';
+  return `what ${voice.list(named.map((id) => `“${id}”`))} ${named.length > 1 ? 'charge' : 'charges'}`;
 }
 
 const PLURALS: Readonly<Record<string, string>> = {
@@ -133,6 +149,12 @@ const PLURALS: Readonly<Record<string, string>> = {
 /** More than one call of a kind: “juries”, “rehearsals”. */
 export function plural(kind: string): string {
   return PLURALS[kind] ?? `${kind}s`;
+}
+
+/** One of a kind with its article: “a recital”, “an exam”, “a jury or audition”. */
+export function oneOf(kinds: readonly string[], voice: Voice): string {
+  const said = voice.either(kinds);
+  return `${/^[aeiou]/.test(said) ? 'an' : 'a'} ${said}`;
 }
 
 /** The first letter made a capital. */

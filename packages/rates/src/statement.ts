@@ -4,12 +4,13 @@
 import type { Temporal } from '@colla/calendar';
 import type { Call } from '@colla/hours';
 import type { Currency } from '@colla/money';
-import { menu } from './clauses/index.ts';
 import { Desk, type Drawn, type TaxSum } from './desk.ts';
 import type { Facts } from './facts.ts';
 import type { EventDay } from './fields.ts';
 import { type ClauseHead, PHASES, type Phase, type Rivalry } from './kind.ts';
+import { kindOf, namesOf, rivalryOf } from './kinds.ts';
 import type { Line } from './line.ts';
+import { closer, fitsEngagement } from './selector.ts';
 import type { Clause, Tariff } from './tariff.ts';
 import { voice } from './voice.ts';
 
@@ -157,25 +158,47 @@ const plans = new WeakMap<Tariff, Plan>();
 function planOf(tariff: Tariff): Plan {
   const known = plans.get(tariff);
   if (known) return known;
+  const clauses = afterThoseTheyName(tariff.clauses);
   const plan: Plan = {
-    steps: PHASES.flatMap((phase) => tariff.clauses.flatMap((clause) => stepOf(clause, phase))),
+    steps: PHASES.flatMap((phase) => clauses.flatMap((clause) => stepOf(clause, phase, clauses))),
     rivals: { price: rivalsOf(tariff, 'price'), fall: rivalsOf(tariff, 'fall') },
   };
   plans.set(tariff, plan);
   return plan;
 }
 
-type Act = (terms: unknown, desk: Desk, clause: ClauseHead) => void;
+/** Clauses as written, but each after those it names; a tariff whose clauses name one another in a circle is refused. */
+function afterThoseTheyName(clauses: readonly Clause[]): Clause[] {
+  const byId = new Map(clauses.map((clause) => [clause.id, clause]));
+  const placed = new Set<Clause>();
+  const place = (clause: Clause): void => {
+    for (const name of namesOf(clause)) {
+      const named = byId.get(name);
+      if (named && !placed.has(named)) place(named);
+    }
+    placed.add(clause);
+  };
+  for (const clause of clauses) if (!placed.has(clause)) place(clause);
+  return [...placed];
+}
 
-function stepOf(clause: Clause, phase: Phase): ((desk: Desk) => void)[] {
-  const phases: Partial<Record<Phase, Act>> = menu[clause.kind].phases as Partial<Record<Phase, Act>>;
+function stepOf(clause: Clause, phase: Phase, clauses: readonly Clause[]): ((desk: Desk) => void)[] {
+  const { phases, once } = kindOf(clause);
   const act = phases[phase];
-  return act ? [(desk) => act(clause.terms, desk, clause)] : [];
+  if (!act) return [];
+  const closerOnes = once ? clauses.filter((other) => goesBefore(other, clause)) : [];
+  return [
+    (desk) => {
+      if (closerOnes.some((other) => fitsEngagement(other.for, desk.facts))) return;
+      act(clause.terms, desk, clause);
+    },
+  ];
+}
+
+function goesBefore(other: Clause, clause: Clause): boolean {
+  return other.kind === clause.kind && closer(other.for, clause.for);
 }
 
 function rivalsOf(tariff: Tariff, rivalry: Rivalry): ClauseHead[] {
-  return tariff.clauses.filter((clause) => {
-    const of = menu[clause.kind].rivalry as (terms: unknown) => Rivalry | undefined;
-    return of(clause.terms) === rivalry;
-  });
+  return tariff.clauses.filter((clause) => rivalryOf(clause) === rivalry);
 }

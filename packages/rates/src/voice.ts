@@ -9,8 +9,12 @@ export interface Voice {
   readonly money: (amount: bigint) => string;
   /** Minutes as hours where they are whole quarters: 75 is `1.25 h`, 50 is `50 min`. */
   readonly minutes: (minutes: number) => string;
-  /** Minutes in words: `quarter hour`, `half hour`, `hour`, `2 hours`, `50 minutes`. */
-  readonly duration: (minutes: number) => string;
+  /** How long: `half an hour`, `one hour`, `2 hours`, `50 minutes`. */
+  readonly length: (minutes: number) => string;
+  /** A price for so much time: `60.00 an hour`, `20.00 a half hour`, `45.00 for each 45 minutes`. */
+  readonly rate: (price: bigint, minutes: number) => string;
+  /** In which steps time is charged: `in quarter hours`, `in steps of 20 minutes`, `to the minute`. */
+  readonly steps: (minutes: number) => string;
   /** Basis points: 2 500 is `25 %`. */
   readonly share: (basisPoints: number) => string;
   /** A plain number such as a quantity, with its decimals. */
@@ -33,12 +37,16 @@ export function voice(locale: string, currency: Currency): Voice {
 
 function makeVoice(locale: string, currency: Currency): Voice {
   const number = numberSayer(locale);
+  const money = (amount: bigint) => number(toDecimal(amount, currency));
   return {
     locale,
     number,
-    money: (amount) => number(toDecimal(amount, currency)),
+    money,
     minutes: (minutes) => (minutes % 15 === 0 ? `${number(String(minutes / 60))} h` : `${minutes} min`),
-    duration: (minutes) => durationWords(minutes, number),
+    length: (minutes) => lengthWords(minutes, number),
+    rate: (price, minutes) =>
+      `${money(price)} ${UNIT_ARTICLES[minutes] ?? 'for each'} ${UNITS[minutes] ?? lengthWords(minutes, number)}`,
+    steps: stepWords,
     share: (basisPoints) => `${number(String(basisPoints / 100))} %`,
     list: (items) => join(items, 'and'),
     either: (items) => join(items, 'or'),
@@ -58,12 +66,26 @@ function numberSayer(locale: string): (text: string) => string {
   };
 }
 
-function durationWords(minutes: number, number: (text: string) => string): string {
-  if (minutes === 15) return 'quarter hour';
-  if (minutes === 30) return 'half hour';
-  if (minutes === 60) return 'hour';
-  if (minutes % 15 === 0) return `${number(String(minutes / 60))} hours`;
-  return minutes === 1 ? 'minute' : `${minutes} minutes`;
+/** What one unit of time is called: `hour`, `half hour`, `45 minutes`. */
+export function unitOf(minutes: number): string {
+  return UNITS[minutes] ?? `${minutes} minutes`;
+}
+
+const UNITS: Readonly<Record<number, string>> = { 15: 'quarter hour', 30: 'half hour', 60: 'hour' };
+const UNIT_ARTICLES: Readonly<Record<number, string>> = { 15: 'a', 30: 'a', 60: 'an' };
+
+function lengthWords(minutes: number, number: (text: string) => string): string {
+  if (minutes === 15) return 'a quarter of an hour';
+  if (minutes === 30) return 'half an hour';
+  if (minutes === 60) return 'one hour';
+  if (minutes > 60 && minutes % 30 === 0) return `${number(String(minutes / 60))} hours`;
+  return minutes === 1 ? 'one minute' : `${minutes} minutes`;
+}
+
+function stepWords(minutes: number): string {
+  if (minutes === 1) return 'to the minute';
+  const unit = UNITS[minutes];
+  return unit ? `in ${unit}s` : `in steps of ${minutes} minutes`;
 }
 
 function join(items: readonly string[], word: string): string {

@@ -1,12 +1,15 @@
-// What supplements and discounts have in common: a condition, and a sum or a share.
+// What supplements and discounts have in common: a condition, and a sum, a share, or a rate for time beyond.
 
+import { chargedMinutes, plannedMinutes, playedMinutes } from '@colla/hours';
 import { z } from 'zod';
 import type { Desk, Item } from '../desk.ts';
-import { amountField, shareField, wordsField } from '../fields.ts';
+import { amountField, minutesField, shareField, wordsField } from '../fields.ts';
 import { type ClauseHead, perCurrency } from '../kind.ts';
 import type { Line } from '../line.ts';
-import { capital, fitsCall, fitsEngagement, sayCalls, sayConditions } from '../selector.ts';
-import type { Voice } from '../voice.ts';
+import { EACH, occasions, sayEach } from '../occasion.ts';
+import { capital, fitsEngagement, sayCalls, sayCharges, sayConditions } from '../selector.ts';
+import { unitOf, type Voice } from '../voice.ts';
+import { graceContradiction } from './grace.ts';
 
 export const adjustmentSchema = perCurrency((currency) =>
   z.strictObject({
@@ -16,9 +19,21 @@ export const adjustmentSchema = perCurrency((currency) =>
         z.strictObject({
           as: z.literal('amount'),
           amount: amountField(currency, 'Amount'),
-          each: z.enum(['call', 'day', 'engagement']).default('call').meta({ title: 'For each' }),
+          each: z.enum(EACH).default('call').meta({ title: 'For each' }),
         }),
-        z.strictObject({ as: z.literal('share'), share: shareField('Share', { most: 100_000 }) }),
+        z.strictObject({
+          as: z.literal('share'),
+          share: shareField('Share', { most: 100_000 }),
+          together: z.boolean().default(false).meta({ title: 'Taken once, of the sum' }),
+        }),
+        z.strictObject({
+          as: z.literal('time'),
+          price: amountField(currency, 'Price of time beyond'),
+          per: minutesField('For each (minutes)', { least: 1 }).default(60),
+          increment: minutesField('Charged in steps of (minutes)', { least: 1 }).default(15),
+          grace: minutesField('Minutes forgiven before a new step').default(0),
+          beyond: minutesField('Beyond (minutes); the planned time where left out', { least: 1 }).optional(),
+        }),
       ])
       .meta({ title: 'By' }),
     on: z
@@ -27,144 +42,167 @@ export const adjustmentSchema = perCurrency((currency) =>
       .readonly()
       .optional()
       .meta({ title: 'Only on what these clauses charge' }),
-    most: amountField(currency, 'At most, together').optional(),
   }),
 );
 export type Adjustment = z.output<ReturnType<typeof adjustmentSchema>>;
+type By<As extends Adjustment['by']['as']> = Extract<Adjustment['by'], { as: As }>;
 
 interface Direction {
   readonly category: 'supplement' | 'discount';
   readonly sign: 1n | -1n;
 }
 
-/** Writes the lines of a supplement (sign 1) or discount (sign −1). */
+/** Where an adjustment stands: its words, its clause, the desk it works at. */
+interface Place extends Direction {
+  readonly what: string;
+  readonly desk: Desk;
+  readonly clause: ClauseHead;
+}
+
+/**
+ * Writes the lines of a supplement or discount. A share is taken of fees only (a discount's also of supplements),
+ * never of another of its own sort unless it names it; so two of them do not depend on which is written first.
+ */
 export function applyAdjustment(
-  terms: Adjustment,
+  { what, by, on }: Adjustment,
   desk: Desk,
   clause: ClauseHead,
   direction: Direction,
 ): void {
-  const from = desk.lines.length;
-  if (terms.by.as === 'share') addShares(terms, terms.by.share, desk, clause, direction);
-  else addAmounts(terms, terms.by, desk, clause, direction);
-  if (terms.most !== undefined) hold(terms.most, from, desk, clause, { terms, direction });
+  const place = { ...direction, what, desk, clause };
+  if (by.as === 'amount') addAmounts(by, place);
+  else if (by.as === 'time') addTime(by, place);
+  else if (by.together) addShareOfSum(by, basesOf(on, place), place);
+  else addShares(by, basesOf(on, place), place);
 }
 
-/** A share of each line charged so far for the calls that fit. */
-function addShares(
-  terms: Adjustment,
-  share: number,
-  desk: Desk,
-  clause: ClauseHead,
-  { category, sign }: Direction,
-): void {
-  for (const line of desk.lines.filter((line) => bears(line, terms, desk, clause))) {
-    desk.charge(clause, {
-      category,
-      what: terms.what,
+/** The lines a share is taken of. */
+function basesOf(on: readonly string[] | undefined, { desk, clause, category }: Place): Line[] {
+  const own = category === 'discount' ? ['discount'] : ['discount', 'supplement'];
+  return desk.linesOf(clause, on).filter((line) => on !== undefined || !own.includes(line.category));
+}
+
+function addShares({ share }: By<'share'>, bases: readonly Line[], place: Place): void {
+  for (const line of bases) {
+    place.desk.charge(place.clause, {
+      ...ofBase(share, line.amount, place),
       calls: line.calls,
       about: line.key,
       payer: line.payer,
       facts: [{ name: 'on', value: line.what }],
-      quantity: { count: share, of: 10_000 },
-      unit: `of ${desk.voice.money(line.amount)}`,
-      rate: line.amount,
-      sign,
-      said: desk.voice.share(share),
     });
   }
 }
 
-/** Whether a line is one the share is taken of: named by `on`, or any fee of calls that fit. */
-function bears(line: Line, terms: Adjustment, desk: Desk, clause: ClauseHead): boolean {
-  if (terms.on && !terms.on.includes(line.clause)) return false;
-  if (line.calls.length === 0) return fitsEngagement(clause.for, desk.facts);
-  const calls = desk.items.filter((item) => line.calls.includes(item.call.id));
-  return calls.some((item) => fitsCall(clause.for, item.call, desk.facts));
+/** One share of everything each payer is charged, rounded once. */
+function addShareOfSum({ share }: By<'share'>, bases: readonly Line[], place: Place): void {
+  for (const payer of new Set(bases.map((line) => line.payer))) {
+    const lines = bases.filter((line) => line.payer === payer);
+    const sum = lines.reduce((sum, line) => sum + line.amount, 0n);
+    place.desk.charge(place.clause, {
+      ...ofBase(share, sum, place),
+      calls: [...new Set(lines.flatMap((line) => line.calls))],
+      about: payer,
+      payer,
+    });
+  }
 }
 
-function addAmounts(
-  terms: Adjustment,
-  by: { amount: bigint; each: 'call' | 'day' | 'engagement' },
-  desk: Desk,
-  clause: ClauseHead,
-  { category, sign }: Direction,
-): void {
-  for (const { about, items } of occasions(by.each, desk, clause)) {
+function ofBase(share: number, base: bigint, { what, category, sign, desk }: Place) {
+  return {
+    category,
+    what,
+    quantity: { count: share, of: 10_000 },
+    unit: `of ${desk.voice.money(base)}`,
+    rate: base,
+    sign,
+    said: desk.voice.share(share),
+  };
+}
+
+function addAmounts({ amount, each }: By<'amount'>, { desk, clause, what, category, sign }: Place): void {
+  const due =
+    desk.withoutCalls && each === 'engagement' && fitsEngagement(clause.for, desk.facts)
+      ? [{ of: [] }]
+      : occasions(desk.standing(clause), each, ({ call }) => call);
+  for (const occasion of due) {
     desk.charge(clause, {
       category,
-      what: terms.what,
-      calls: items.map((item) => item.call.id),
-      ...(about === undefined ? {} : { about }),
+      what,
+      calls: occasion.of.map(({ call }) => call.id),
+      ...('about' in occasion ? { about: occasion.about } : {}),
       quantity: { count: 1, of: 1 },
-      unit: by.each,
-      rate: by.amount,
+      unit: each,
+      rate: amount,
       sign,
     });
   }
 }
 
-/** The occasions on which a sum is due: each call that fits, each day with one, or the whole once. */
-function occasions(
-  each: 'call' | 'day' | 'engagement',
-  desk: Desk,
-  clause: ClauseHead,
-): { about?: string; items: Item[] }[] {
-  const fitting = desk.items.filter(
-    (item) => desk.counts(item) && fitsCall(clause.for, item.call, desk.facts),
-  );
-  if (each === 'call') return fitting.map((item) => ({ about: item.call.id, items: [item] }));
-  if (each === 'engagement') {
-    const due = desk.items.length === 0 ? fitsEngagement(clause.for, desk.facts) : fitting.length > 0;
-    return due ? [{ items: fitting }] : [];
-  }
-  const days = new Map<string, Item[]>();
-  for (const item of fitting) {
-    const day = item.call.planned.start.toPlainDate().toString();
-    days.set(day, [...(days.get(day) ?? []), item]);
-  }
-  return [...days].map(([about, items]) => ({ about, items }));
+/** Time played beyond what is planned, or beyond a figure, call by call. */
+function addTime(by: By<'time'>, place: Place): void {
+  for (const item of place.desk.standing(place.clause)) addTimeOf(item, by, place);
 }
 
-/** Brings the lines written since `from` down to `most` together by one line that says so. */
-function hold(
-  most: bigint,
-  from: number,
-  desk: Desk,
-  clause: ClauseHead,
-  { terms, direction }: { terms: Adjustment; direction: Direction },
+function addTimeOf(
+  { call }: Item,
+  { price, per, increment, grace, beyond }: By<'time'>,
+  { desk, clause, what, category, sign }: Place,
 ): void {
-  const written = desk.lines.slice(from).reduce((sum, line) => sum + direction.sign * line.amount, 0n);
-  if (written <= most) return;
+  const from = beyond ?? plannedMinutes(call);
+  const over = Math.max(0, playedMinutes(call) - from);
+  const charged = chargedMinutes(over, { minimum: 0, increment, round: 'up', grace });
+  if (charged === 0) return;
   desk.charge(clause, {
-    category: direction.category,
-    what: `${terms.what}, at most ${desk.voice.money(most)}`,
-    calls: [...new Set(desk.lines.slice(from).flatMap((line) => line.calls))],
-    about: 'most',
-    facts: [{ name: 'without limit', value: desk.voice.money(written) }],
-    quantity: { count: 1, of: 1 },
-    unit: 'limit',
-    rate: written - most,
-    sign: direction.sign === 1n ? -1n : 1n,
+    category,
+    what,
+    calls: [call.id],
+    about: call.id,
+    facts: [
+      { name: 'played', value: desk.voice.minutes(playedMinutes(call)) },
+      { name: beyond === undefined ? 'planned' : 'included', value: desk.voice.minutes(from) },
+      { name: 'charged', value: desk.voice.minutes(charged) },
+    ],
+    quantity: { count: charged, of: per },
+    unit: unitOf(per),
+    rate: price,
+    sign,
   });
+}
+
+/** What an adjustment's own parameters contradict. */
+export function adjustmentContradictions({ by, on }: Adjustment): string[] {
+  return [
+    ...(by.as === 'time' ? graceContradiction(by) : []),
+    ...(by.as !== 'share' && on
+      ? ['Only a share is taken of what other clauses charge: give a share, or name no clauses.']
+      : []),
+  ];
 }
 
 /** The sentence of a supplement (`more`) or discount (`less`). */
 export function sayAdjustment(
-  terms: Adjustment,
+  { what, by, on }: Adjustment,
   said: { voice: Voice; for: ClauseHead['for'] },
   word: 'more' | 'less',
 ): string {
-  const { voice } = said;
-  const most = terms.most === undefined ? '' : `, at most ${voice.money(terms.most)} together`;
-  const on = terms.on
-    ? ` (of what ${voice.list(terms.on.map((id) => `“${id}”`))} ${terms.on.length > 1 ? 'charge' : 'charges'})`
-    : '';
-  const by = terms.by;
-  if (by.as === 'share')
-    return `${capital(terms.what)}: ${sayCalls(said.for, voice).toLowerCase()} are ${voice.share(by.share)} ${word}${on}${most}.`;
-  if (by.each === 'engagement')
-    return `${capital(terms.what)}: the engagement${sayConditions(said.for, voice)} is ${voice.money(by.amount)} ${word}${most}.`;
-  const each = by.each === 'day' ? 'for each day with one' : 'each';
-  return `${capital(terms.what)}: ${sayCalls(said.for, voice).toLowerCase()} are ${voice.money(by.amount)} ${word} ${each}${most}.`;
+  const calls = sayCalls(said.for, said.voice);
+  const conditions = sayConditions(said.for, said.voice);
+  return `${capital(what)}: ${sayBy()}.`;
+
+  function sayBy(): string {
+    const { voice } = said;
+    if (by.as === 'time') {
+      const beyond = by.beyond === undefined ? 'the planned time' : voice.length(by.beyond);
+      const grace = by.grace > 0 ? `, ${by.grace} minutes over are forgiven` : '';
+      return `${calls} are ${voice.rate(by.price, by.per)} ${word} beyond ${beyond}, charged ${voice.steps(by.increment)}${grace}`;
+    }
+    if (by.as === 'amount') {
+      const subject = by.each === 'engagement' ? `the engagement${conditions} is` : `${calls} are`;
+      const each = by.each === 'engagement' ? '' : ` ${sayEach(by.each)}`;
+      return `${subject} ${voice.money(by.amount)} ${word}${each}`;
+    }
+    if (on) return `${voice.share(by.share)} ${word} on ${sayCharges(on, voice)}${conditions}`;
+    return `${calls} are ${voice.share(by.share)} ${word}`;
+  }
 }

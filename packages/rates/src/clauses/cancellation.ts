@@ -1,45 +1,27 @@
-// What is owed for a call that falls: a scale by notice, on the clock of the place, with the boundary's side said.
+// What is owed for a call that falls: by a scale of notice, with what is forgiven, on the clock of the place.
 
-import { inTime, type Notice, type Temporal } from '@colla/calendar';
+import { Temporal } from '@colla/calendar';
 import { type Call, REASONS } from '@colla/hours';
 import { z } from 'zod';
-import type { Desk, Item, Owes, Verdict } from '../desk.ts';
-import { amountField, countField, shareField, timeField } from '../fields.ts';
+import type { Desk, Owes, Verdict } from '../desk.ts';
+import { countField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
-import { sayConditions } from '../selector.ts';
+import { capital, oneOf, sayConditions } from '../selector.ts';
 import type { Voice } from '../voice.ts';
 import { leave } from './fallen.ts';
+import {
+  owedAt,
+  owedEver,
+  sayBoundary,
+  sayNotice,
+  sayScale,
+  scaleContradictions,
+  scaleFields,
+} from './scale.ts';
 
-const schema = perCurrency((currency) => {
-  const owes = z.discriminatedUnion('owes', [
-    z.strictObject({ owes: z.literal('nothing') }),
-    z.strictObject({ owes: z.literal('share'), share: shareField('Share') }),
-    z.strictObject({ owes: z.literal('amount'), amount: amountField(currency, 'Amount') }),
-    z.strictObject({ owes: z.literal('deposit') }),
-    z.strictObject({ owes: z.literal('all') }),
-  ]);
-  return z.strictObject({
-    clock: z
-      .enum(['hours', 'days', 'working-days', 'clock'])
-      .default('hours')
-      .meta({ title: 'Notice counted in' }),
-    exactly: z
-      .enum(['in-time', 'too-late'])
-      .default('in-time')
-      .meta({ title: 'Notice of exactly that much is' }),
-    scale: z
-      .array(
-        z.strictObject({
-          before: countField('At least this much before'),
-          time: timeField('By this time of day').optional(),
-          owes: owes.meta({ title: 'Leaves to pay' }),
-        }),
-      )
-      .max(12)
-      .readonly()
-      .meta({ title: 'Scale, the longest notice first' }),
-    otherwise: owes.meta({ title: 'Any later' }),
-    noShow: owes.optional().meta({ title: 'No word at all' }),
+const schema = perCurrency((currency) =>
+  z.strictObject({
+    ...scaleFields(currency),
     of: z.enum(['call', 'engagement']).default('call').meta({ title: 'Reckoned for' }),
     excused: z
       .strictObject({
@@ -48,8 +30,8 @@ const schema = perCurrency((currency) => {
       })
       .optional()
       .meta({ title: 'Forgiven' }),
-  });
-});
+  }),
+);
 type Terms = z.output<ReturnType<typeof schema>>;
 
 export const cancellation = clauseKind({
@@ -59,7 +41,8 @@ export const cancellation = clauseKind({
   schema,
   rivalry: () => 'fall',
   sentence,
-  contradictions,
+  contradictions: scaleContradictions,
+  needs: (terms) => (owedEver(terms).some(({ owes }) => owes === 'deposit') ? ['deposit'] : []),
   phases: {
     standing: judge,
     cancellation: (_, desk, clause) => leave(desk, clause),
@@ -96,148 +79,145 @@ export const cancellation = clauseKind({
       with: [{ id: 'fee', kind: 'hourly', for: {}, terms: { price: '40.00' } }],
       owed: '20.00',
     },
+    {
+      case: 'One emergency is forgiven, though it takes two calls of one day; the next is charged',
+      terms: {
+        scale: [{ before: 24, owes: { owes: 'nothing' } }],
+        otherwise: { owes: 'all' },
+        excused: { reasons: ['emergency'], atMost: 1 },
+      },
+      given: {
+        calls: [
+          'lesson 60 on 2026-03-04 at 10:00',
+          'rehearsal 60 on 2026-03-04 at 15:00',
+          'lesson 60 on 2026-03-11 at 10:00',
+        ],
+        fallen: [
+          { call: 0, at: '2026-03-04T08:00', reason: 'emergency' },
+          { call: 1, at: '2026-03-04T08:00', reason: 'emergency' },
+          { call: 2, at: '2026-03-11T08:00', reason: 'emergency' },
+        ],
+      },
+      with: [{ id: 'fee', kind: 'hourly', for: {}, terms: { price: '40.00' } }],
+      owed: '40.00',
+    },
+    {
+      case: 'Half of a package is left where all its calls fall by one word',
+      terms: { scale: [], otherwise: { owes: 'share', share: 5000 } },
+      given: {
+        calls: ['dress rehearsal 60', 'recital 60'],
+        fallen: [
+          { call: 0, at: '2026-03-01T08:00' },
+          { call: 1, at: '2026-03-01T08:00' },
+        ],
+      },
+      with: [
+        {
+          id: 'pack',
+          kind: 'package',
+          for: {},
+          terms: { price: '150.00', what: 'Recital package', includes: [{ of: {} }] },
+        },
+      ],
+      owed: '75.00',
+    },
+    {
+      case: 'The deposit is kept once, however many calls fall',
+      terms: { clock: 'days', scale: [{ before: 7, owes: { owes: 'deposit' } }], otherwise: { owes: 'all' } },
+      given: {
+        calls: ['rehearsal 60 on 2026-06-19', 'recital 60 on 2026-06-20'],
+        fallen: [
+          { call: 0, at: '2026-06-05T12:00' },
+          { call: 1, at: '2026-06-05T12:00' },
+        ],
+      },
+      with: [
+        { id: 'fee', kind: 'fixed', for: {}, terms: { price: '200.00' } },
+        {
+          id: 'deposit',
+          kind: 'deposit',
+          for: {},
+          terms: { of: { as: 'share', share: 2500 }, due: [{ event: 'agreement', days: 3 }] },
+        },
+      ],
+      owed: '100.00',
+    },
   ],
 });
 
 /** Judges every fallen call this clause is closest to. */
 function judge(terms: Terms, desk: Desk, clause: ClauseHead): void {
-  let forgiven = 0;
-  for (const item of desk.fallen(clause)) {
-    const { standing } = item.call;
-    if (standing.is !== 'cancelled' && standing.is !== 'missed') continue;
-    const may =
-      terms.excused?.reasons.includes(standing.reason) &&
-      forgiven < (terms.excused.atMost ?? Number.POSITIVE_INFINITY);
-    if (standing.by === 'pianist')
-      item.verdict = verdict(clause, { owes: 'nothing' }, 'the pianist’s own absence', item);
-    else if (may) {
-      forgiven += 1;
-      item.verdict = verdict(clause, { owes: 'nothing' }, `forgiven: ${standing.reason}`, item);
-    } else item.verdict = byNotice(item, terms, desk, clause);
-  }
-}
-
-function byNotice(item: Item, terms: Terms, desk: Desk, clause: ClauseHead): Verdict {
-  const { call } = item;
-  if (call.standing.is !== 'cancelled')
-    return verdict(clause, terms.noShow ?? terms.otherwise, 'no word came', item);
-  const { at } = call.standing;
   const principal = terms.of === 'engagement' ? fallenPrincipal(desk) : undefined;
-  const { start } = (principal ?? call).planned;
-  const step = terms.scale.find((step) =>
-    inTime(at, start, {
-      notice: noticeOf(step, terms),
-      boundary: terms.exactly,
-      holidays: desk.facts.holidays,
-    }),
-  );
-  const why = `cancelled ${sayNotice(at, start, terms, desk.voice)} before the ${(principal ?? call).kind}`;
-  return {
-    ...verdict(clause, step?.owes ?? terms.otherwise, why, item),
-    ...(principal ? { together: 'engagement' } : {}),
-  };
-}
+  const forgiven = new Set<string>();
+  for (const item of desk.fallen(clause)) item.verdict = verdictOn(item.call);
 
-function verdict(clause: ClauseHead, terms: Owes, why: string, item: Item): Verdict {
-  return { clause, terms, why, together: item.call.id };
-}
-
-/** The call everything leads up to, where it is itself cancelled: then the whole is reckoned by its notice. */
-function fallenPrincipal(desk: Desk): Call | undefined {
-  const principal = desk.principal();
-  return principal?.standing.is === 'cancelled' ? principal : undefined;
-}
-
-function noticeOf(step: Terms['scale'][number], terms: Terms): Notice {
-  if (terms.clock === 'clock') return { by: 'clock', before: step.before, time: step.time ?? '00:00' };
-  return { by: terms.clock, before: step.before };
-}
-
-function sayNotice(
-  at: Temporal.ZonedDateTime,
-  start: Temporal.ZonedDateTime,
-  terms: Terms,
-  voice: Voice,
-): string {
-  const minutes = Math.round((start.epochMilliseconds - at.epochMilliseconds) / 60_000);
-  if (terms.clock === 'hours' || Math.abs(minutes) < 48 * 60) {
-    return minutes < 60 ? `${minutes} min` : `${voice.number(String(Math.floor(minutes / 6) / 10))} h`;
+  function verdictOn(call: Call): Verdict | undefined {
+    const { standing } = call;
+    if (standing.is !== 'cancelled' && standing.is !== 'missed') return undefined;
+    if (standing.by === 'pianist') return verdict({ owes: 'nothing' }, 'the pianist’s own absence', call);
+    if (forgives(terms, standing.reason, wordOf(call), forgiven))
+      return verdict({ owes: 'nothing' }, `forgiven: ${standing.reason}`, call);
+    if (standing.is === 'missed') return verdict(terms.noShow ?? terms.otherwise, 'no word came', call);
+    return byNotice(call, standing.at);
   }
-  const days = at.withTimeZone(start.timeZoneId).toPlainDate().until(start.toPlainDate()).days;
-  return days === 1 ? '1 day' : `${days} days`;
-}
 
-function contradictions(terms: Terms): string[] {
-  const said: string[] = [];
-  for (const [index, step] of terms.scale.entries()) {
-    const next = terms.scale[index + 1];
-    if (next && !longer(step, next))
-      said.push(
-        `The scale must run from the longest notice to the shortest: ${step.before} stands before ${next.before}.`,
-      );
-    if (terms.clock === 'clock' && step.time === undefined)
-      said.push('Notice by a time of day needs that time: give it as 20:00.');
-    if (terms.clock !== 'clock' && step.time !== undefined)
-      said.push(
-        'A time of day goes with notice by a time of day only: leave it out, or count notice by the clock.',
-      );
+  function byNotice(call: Call, at: Temporal.ZonedDateTime): Verdict {
+    const whole = principal && Temporal.ZonedDateTime.compare(at, principal.at) >= 0 ? principal : undefined;
+    const { kind, start } = whole ?? { kind: call.kind, start: call.planned.start };
+    const word = whole?.at ?? at;
+    const owes = owedAt(terms, word, start, desk.facts.holidays);
+    const why = `cancelled ${sayNotice(terms.clock, word, { kind, start }, desk.voice)}`;
+    return verdict(owes, why, call, whole ? 'engagement' : undefined);
   }
-  return said;
+
+  function verdict(owes: Owes, why: string, call: Call, together?: string): Verdict {
+    const one = together ?? (owes.owes === 'deposit' ? 'deposit' : call.id);
+    return { clause, terms: owes, why, together: one };
+  }
 }
 
-/** Whether a step asks for more notice than the next: more days, or as many and an earlier hour. */
-function longer(step: Terms['scale'][number], next: Terms['scale'][number]): boolean {
-  return step.before > next.before || (step.before === next.before && (step.time ?? '') < (next.time ?? ''));
+/** Whether a reason is forgiven, and counts it. All calls that fall by one word are one occasion. */
+function forgives(
+  { excused }: Terms,
+  reason: (typeof REASONS)[number],
+  word: string,
+  forgiven: Set<string>,
+): boolean {
+  if (!excused?.reasons.includes(reason)) return false;
+  const may = forgiven.has(word) || excused.atMost === undefined || forgiven.size < excused.atMost;
+  if (may) forgiven.add(word);
+  return may;
+}
+
+/** The word by which a call fell: its instant, or the day of a call that nobody cancelled. */
+function wordOf({ standing, planned }: Call): string {
+  return standing.is === 'cancelled'
+    ? String(standing.at.epochMilliseconds)
+    : planned.start.toPlainDate().toString();
+}
+
+/**
+ * The call everything leads up to, where it is itself cancelled: whatever falls by that word or after it is
+ * reckoned with it, by its notice.
+ */
+function fallenPrincipal(
+  desk: Desk,
+): { kind: Call['kind']; start: Temporal.ZonedDateTime; at: Temporal.ZonedDateTime } | undefined {
+  const call = desk.principal();
+  if (call?.standing.is !== 'cancelled') return undefined;
+  return { kind: call.kind, start: call.planned.start, at: call.standing.at };
 }
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
   const { voice } = said;
-  const of =
-    terms.of === 'engagement'
-      ? 'Cancelling the engagement'
-      : `Cancelling ${said.for.calls ? `a ${voice.either(said.for.calls)}` : 'a call'}`;
-  const steps = terms.scale.map((step) => `${sayOwes(step.owes, voice)} ${sayStep(step, terms)}`);
-  const excused = terms.excused
-    ? ` ${voice.either(terms.excused.reasons)} is forgiven${terms.excused.atMost ? (terms.excused.atMost === 1 ? ' once' : ` ${terms.excused.atMost} times`) : ''}.`
-    : '';
-  const exactly =
-    terms.scale.length > 0 && (terms.clock === 'hours' || terms.clock === 'clock')
-      ? ` Word at exactly the limit is ${terms.exactly === 'in-time' ? 'in time' : 'too late'}.`
-      : '';
-  const noShow = terms.noShow ? `, and ${sayOwes(terms.noShow, voice)} without a word` : '';
-  const scale =
-    steps.length > 0
-      ? `${steps.join(', ')}, and ${sayOwes(terms.otherwise, voice)} later`
-      : `${sayOwes(terms.otherwise, voice)} at any time`;
-  return `${of}${sayConditions({ ...said.for, calls: undefined }, voice)} costs ${scale}${noShow}.${exactly}${excused}`;
+  const of = terms.of === 'engagement' ? 'the engagement' : oneOf(said.for.calls ?? ['call'], voice);
+  const conditions = sayConditions({ ...said.for, calls: undefined }, voice);
+  return `Cancelling ${of}${conditions} costs ${sayScale(terms, voice)}.${sayBoundary(terms)}${sayExcused(terms, voice)} What the pianist cancels costs nothing.`;
 }
 
-function sayStep(step: Terms['scale'][number], terms: Terms): string {
-  if (terms.clock === 'clock') {
-    const day =
-      step.before === 1
-        ? 'the day before'
-        : step.before === 0
-          ? 'the day itself'
-          : `the day ${step.before} days before`;
-    return `until ${step.time ?? ''} on ${day}`;
-  }
-  const unit = terms.clock === 'working-days' ? 'working day' : terms.clock === 'days' ? 'day' : 'hour';
-  if (step.before === 0) return terms.clock === 'hours' ? 'until it begins' : 'until the day itself';
-  return `until ${step.before} ${unit}${step.before === 1 ? '' : 's'} before`;
-}
-
-function sayOwes(owes: Owes, voice: Voice): string {
-  switch (owes.owes) {
-    case 'all':
-      return 'all of it';
-    case 'nothing':
-      return 'nothing';
-    case 'deposit':
-      return 'the deposit';
-    case 'share':
-      return voice.share(owes.share);
-    case 'amount':
-      return voice.money(owes.amount);
-  }
+function sayExcused({ excused }: Terms, voice: Voice): string {
+  if (!excused) return '';
+  const { atMost } = excused;
+  const times = atMost === undefined ? '' : atMost === 1 ? ' once' : ` ${atMost} times`;
+  return ` ${capital(voice.either(excused.reasons))} is forgiven${times}.`;
 }

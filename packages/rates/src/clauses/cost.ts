@@ -3,7 +3,7 @@
 import { z } from 'zod';
 import { shareField, wordsField } from '../fields.ts';
 import { clauseKind, perCurrency } from '../kind.ts';
-import { fitsEngagement } from '../selector.ts';
+import { capital, fitsEngagement, sayConditions } from '../selector.ts';
 
 const schema = perCurrency(() =>
   z.strictObject({
@@ -19,8 +19,9 @@ export const cost = clauseKind({
   schema,
   rivalry: () => undefined,
   once: true,
-  sentence: (terms, { voice }) =>
-    `${terms.what} such as scores, fares and room hire are passed on as paid${terms.handling > 0 ? `, with ${voice.share(terms.handling)} for handling` : ''}.`,
+  whole: true,
+  sentence: (terms, said) =>
+    `${capital(terms.what)}${sayConditions(said.for, said.voice)}, such as scores, fares and room hire, are passed on as paid${terms.handling > 0 ? `, with ${said.voice.share(terms.handling)} on top for handling` : ''}.`,
   phases: {
     travel: (terms, desk, clause) => {
       if (!fitsEngagement(clause.for, desk.facts)) return;

@@ -6,7 +6,7 @@ import type { Desk } from '../desk.ts';
 import { sayDue } from '../due.ts';
 import { amountField, eventDaySchema, shareField } from '../fields.ts';
 import { clauseKind, perCurrency } from '../kind.ts';
-import { fitsEngagement } from '../selector.ts';
+import { fitsEngagement, sayConditions } from '../selector.ts';
 
 const schema = perCurrency((currency) =>
   z.strictObject({
@@ -29,14 +29,16 @@ export const deposit = clauseKind({
   schema,
   rivalry: () => undefined,
   once: true,
-  sentence: (terms, { voice }) => {
+  whole: true,
+  sentence: (terms, said) => {
+    const { voice } = said;
     const of =
       terms.of.as === 'amount'
         ? voice.money(terms.of.amount)
         : terms.of.as === 'share'
           ? `${voice.share(terms.of.share)} of the fee`
           : 'the fee of the first call';
-    return `A deposit of ${of} is due ${sayDue(terms.due, voice)}; it counts towards the final invoice.`;
+    return `A deposit of ${of}${sayConditions(said.for, voice)} is due ${sayDue(terms.due, voice)}; it counts towards the final invoice.`;
   },
   phases: {
     deposit: (terms, desk, clause) => {

@@ -5,12 +5,14 @@ import { z } from 'zod';
 import type { Desk, Item } from '../desk.ts';
 import { amountField, minutesField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
+import { EACH, occasions, sayEach } from '../occasion.ts';
 import { plural, sayCalls, selectorSchema } from '../selector.ts';
 import type { Voice } from '../voice.ts';
 
 const schema = perCurrency((currency) =>
   z.strictObject({
     minutes: minutesField('Covered (minutes)', { least: 1 }),
+    each: z.enum(EACH).default('engagement').meta({ title: 'Granted anew for each' }),
     first: selectorSchema.shape.calls.meta({ title: 'Drawn first by' }),
     price: amountField(currency, 'Price of a covered hour').prefault('0'),
   }),
@@ -39,41 +41,59 @@ export const entitlement = clauseKind({
       given: { calls: ['rehearsal 120', 'rehearsal 300'] },
       owed: '210.00',
     },
+    {
+      case: 'An hour is covered each week at 30.00; what one week leaves does not serve the next',
+      terms: { minutes: 60, each: 'week', price: '30.00' },
+      given: { calls: ['lesson 30 on 2026-03-04', 'lesson 90 on 2026-03-11'] },
+      owed: '45.00',
+    },
   ],
 });
 
 /** Draws in the order calls happen, those of the first kinds before all others. */
 function draw(terms: Terms, desk: Desk, clause: ClauseHead): void {
+  const grants = occasions(desk.open(clause), terms.each, ({ call }) => call);
+  const draws = grants.flatMap(({ of }) => drawOne(of, terms));
+  const granted = terms.minutes * Math.max(1, grants.length);
+  const used = draws.reduce((sum, { minutes }) => sum + minutes, 0);
+  desk.entitlements.push({ clause: clause.id, granted, used, left: granted - used, draws });
+  if (used > 0) chargeCovered(terms, desk, clause, { granted, used, draws });
+}
+
+function drawOne(items: readonly Item[], terms: Terms): Draw[] {
+  const draws: Draw[] = [];
   let left = terms.minutes;
-  const draws: { call: string; minutes: number }[] = [];
-  for (const item of firstOf(desk.open(clause), terms.first)) {
-    if (left === 0) break;
+  for (const item of firstOf(items, terms.first)) {
     const open = playedMinutes(item.call) - item.covered;
-    const given = Math.min(open, left);
-    item.covered += given;
-    item.settled = given === open;
-    left -= given;
-    draws.push({ call: item.call.id, minutes: given });
+    const minutes = Math.min(open, left);
+    if (minutes === 0) continue;
+    item.covered += minutes;
+    item.settled = minutes === open;
+    left -= minutes;
+    draws.push({ call: item.call.id, minutes });
   }
-  const used = terms.minutes - left;
-  desk.entitlements.push({ clause: clause.id, granted: terms.minutes, used, left, draws });
-  if (used > 0) chargeCovered(terms, desk, clause, { used, draws });
+  return draws;
+}
+
+interface Draw {
+  readonly call: string;
+  readonly minutes: number;
 }
 
 function chargeCovered(
   terms: Terms,
   desk: Desk,
   clause: ClauseHead,
-  drawn: { used: number; draws: { call: string; minutes: number }[] },
+  drawn: { granted: number; used: number; draws: readonly Draw[] },
 ): void {
   desk.charge(clause, {
     category: 'entitlement',
     what: 'Hours covered',
     calls: drawn.draws.map(({ call }) => call),
     facts: [
-      { name: 'granted', value: desk.voice.minutes(terms.minutes) },
+      { name: 'granted', value: desk.voice.minutes(drawn.granted) },
       { name: 'used', value: desk.voice.minutes(drawn.used) },
-      { name: 'left', value: desk.voice.minutes(terms.minutes - drawn.used) },
+      { name: 'left', value: desk.voice.minutes(drawn.granted - drawn.used) },
     ],
     quantity: { count: drawn.used, of: 60 },
     unit: 'hour',
@@ -89,7 +109,9 @@ function firstOf(items: readonly Item[], first: readonly CallKind[] | undefined)
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for']; payer: string }): string {
   const { voice } = said;
+  const each = { call: 'each', engagement: 'together' } as const;
+  const how = terms.each === 'call' || terms.each === 'engagement' ? each[terms.each] : sayEach(terms.each);
+  const price = terms.price > 0n ? ` at ${voice.rate(terms.price, 60)}` : '';
   const first = terms.first ? `, ${voice.list(terms.first.map(plural))} first` : '';
-  const price = terms.price > 0n ? ` at ${voice.money(terms.price)} an hour` : '';
-  return `${sayCalls(said.for, voice)} are covered by the ${said.payer} for ${voice.duration(terms.minutes)} together${price}${first}; what lies beyond is charged by the other clauses.`;
+  return `The ${said.payer} covers ${sayCalls(said.for, voice)} for ${voice.length(terms.minutes)} ${how}${price}${first}; what lies beyond is charged by the other clauses.`;
 }

@@ -1,75 +1,85 @@
 // What fallen calls leave on the statement: their lines as if held are replaced by one that says what is owed.
 
+import { principalCall } from '@colla/hours';
 import type { Charge, Desk, Verdict } from '../desk.ts';
 import type { ClauseHead } from '../kind.ts';
 import type { Line } from '../line.ts';
 
 /** Replaces the lines of the calls this clause judged by what its verdicts leave to pay. */
 export function leave(desk: Desk, clause: ClauseHead): void {
-  for (const [together, calls] of groups(desk, clause)) {
-    const verdict = desk.items.find((item) => calls.has(item.call.id))?.verdict;
-    if (verdict) settle(desk, clause, { verdict, together, calls });
+  const groups = fallenTogether(desk, clause);
+  if (groups.size === 0) return;
+  const kept: Line[] = [];
+  for (const line of desk.lines) {
+    const verdict = verdictOn(line, desk);
+    const group = verdict?.clause.id === clause.id ? groups.get(verdict.together) : undefined;
+    (group?.lines ?? kept).push(line);
   }
+  desk.lines = kept;
+  for (const group of groups.values()) settle(desk, clause, group);
 }
 
 interface Group {
   readonly verdict: Verdict;
-  readonly together: string;
-  readonly calls: ReadonlySet<string>;
+  readonly calls: string[];
+  /** What they would have cost. */
+  readonly lines: Line[];
 }
 
 /** Calls judged by this clause that leave something, by what falls together. */
-function groups(desk: Desk, clause: ClauseHead): Map<string, Set<string>> {
-  const found = new Map<string, Set<string>>();
+function fallenTogether(desk: Desk, clause: ClauseHead): Map<string, Group> {
+  const groups = new Map<string, Group>();
   for (const { call, verdict } of desk.items) {
     if (verdict?.clause.id !== clause.id || verdict.terms.owes === 'nothing') continue;
-    const group = found.get(verdict.together) ?? new Set();
-    found.set(verdict.together, group.add(call.id));
+    const group = groups.get(verdict.together);
+    if (group) group.calls.push(call.id);
+    else groups.set(verdict.together, { verdict, calls: [call.id], lines: [] });
   }
-  return found;
+  return groups;
 }
 
-function settle(desk: Desk, clause: ClauseHead, { verdict, together, calls }: Group): void {
-  const everything = desk.items.every((item) => item.verdict !== undefined);
-  const falls = (line: Line) =>
-    line.category !== 'entitlement' &&
-    (line.calls.length === 0 ? everything : line.calls.every((id) => calls.has(id)));
-  const fallen = desk.lines.filter(falls);
-  desk.lines = desk.lines.filter((line) => !falls(line));
-  const head = {
-    category: 'cancellation' as const,
-    calls: [...calls],
-    facts: [{ name: 'why', value: verdict.why }],
-  };
-  const payers = [...new Set(fallen.map((line) => line.payer))];
-  const sole = payers[0] ?? clause.payer;
-  const once = (what: string, rate: bigint): Charge => ({
-    ...head,
-    what,
-    about: together,
-    payer: sole,
-    quantity: { count: 1, of: 1 },
-    unit: 'cancellation',
-    rate,
-  });
-  switch (verdict.terms.owes) {
-    case 'amount':
-      desk.charge(clause, once('Cancellation', verdict.terms.amount));
-      return;
-    case 'deposit':
-      desk.charge(clause, once('Cancellation, deposit kept', desk.deposit?.amount ?? 0n));
-      return;
-    default:
-      for (const payer of payers) chargeShare(payer, payers.length > 1 ? `${together}/${payer}` : together);
+/**
+ * The verdict that a line goes by: that on its call; for several calls that all fell, that on the one they lead
+ * up to; for a line without calls, as for all calls together. Undefined where any of them still stands. Hours
+ * covered are drawn already, and stay.
+ */
+function verdictOn(line: Line, desk: Desk): Verdict | undefined {
+  if (line.category === 'entitlement') return undefined;
+  const items =
+    line.calls.length > 0
+      ? line.calls.map((id) => desk.item(id))
+      : desk.items.filter((item) => desk.counts(item));
+  if (items.some((item) => item?.verdict === undefined)) return undefined;
+  const principal = principalCall(items.flatMap((item) => (item ? [item.call] : [])));
+  return desk.item(principal?.id)?.verdict;
+}
+
+function settle(desk: Desk, clause: ClauseHead, { verdict, calls, lines }: Group): void {
+  const { terms, together, why } = verdict;
+  const payers = [...new Set(lines.map((line) => line.payer))];
+  const head = { category: 'cancellation' as const, calls, facts: [{ name: 'why', value: why }] };
+  if (terms.owes === 'amount') chargeOnce('Cancellation', terms.amount);
+  else if (terms.owes === 'deposit') chargeOnce('Cancellation, deposit kept', desk.deposit?.amount ?? 0n);
+  else for (const payer of payers) chargeShare(payer, terms.owes === 'share' ? terms.share : 10_000);
+
+  function chargeOnce(what: string, rate: bigint): void {
+    const charge: Charge = {
+      ...head,
+      what,
+      about: together,
+      quantity: { count: 1, of: 1 },
+      unit: 'cancellation',
+      rate,
+    };
+    desk.charge(clause, { ...charge, payer: payers[0] ?? clause.payer });
   }
 
-  function chargeShare(payer: string, about: string): void {
-    const share = verdict.terms.owes === 'share' ? verdict.terms.share : 10_000;
-    const fee = fallen.filter((line) => line.payer === payer).reduce((sum, line) => sum + line.amount, 0n);
+  function chargeShare(payer: string, share: number): void {
+    const fee = lines.filter((line) => line.payer === payer).reduce((sum, line) => sum + line.amount, 0n);
     desk.charge(clause, {
       ...head,
       what: 'Cancellation',
-      about,
+      about: payers.length > 1 ? `${together}/${payer}` : together,
       payer,
       facts: [...head.facts, { name: 'fee', value: desk.voice.money(fee) }],
       quantity: { count: share, of: 10_000 },

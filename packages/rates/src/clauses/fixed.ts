@@ -1,19 +1,22 @@
-// A fixed fee: for each call, for the whole engagement, or for each work; with time included and a rate beyond.
+// A fixed fee: for each call, day, week or month, for the whole engagement, or for each work; with time included
+// and a rate beyond.
 
-import { chargedMinutes, countedMinutes } from '@colla/hours';
+import { chargedMinutes, playedMinutes, principalCall } from '@colla/hours';
 import { z } from 'zod';
 import { categoryOf, type Desk, type Item } from '../desk.ts';
 import { amountField, bandField, minutesField, wordsField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
+import { EACH, occasions, sayEach } from '../occasion.ts';
 import { capital, fitsEngagement, plural, sayCalls, sayConditions } from '../selector.ts';
-import type { Voice } from '../voice.ts';
+import { unitOf, type Voice } from '../voice.ts';
 import { bandContradiction, sayBand } from './band.ts';
+import { graceContradiction } from './grace.ts';
 
 const schema = perCurrency((currency) =>
   z.strictObject({
     price: amountField(currency, 'Price'),
     each: z
-      .enum(['call', 'engagement', 'work', 'requested work'])
+      .enum([...EACH, 'work', 'requested work'])
       .default('call')
       .meta({ title: 'For each' }),
     what: wordsField('Called').optional(),
@@ -35,13 +38,14 @@ type Terms = z.output<ReturnType<typeof schema>>;
 export const fixed = clauseKind({
   kind: 'fixed',
   title: 'Fixed fee',
-  help: 'Charges one price for each call, work or engagement; time beyond what it includes may be charged by the step.',
+  help: 'Charges one price for each call, week, work or engagement; time beyond what it includes may be charged by the step.',
   schema,
-  rivalry: (terms) => (terms.each === 'call' || terms.each === 'engagement' ? 'price' : undefined),
+  rivalry: ({ each }) => (forWorks(each) ? undefined : 'price'),
   choice: 'price',
   sentence,
   contradictions: (terms) => [
     ...bandContradiction(terms.price, terms.band),
+    ...(terms.beyond ? graceContradiction(terms.beyond) : []),
     ...(terms.beyond && terms.includes === undefined
       ? ['A price beyond needs the time that is included: say how many minutes the fee includes.']
       : []),
@@ -51,11 +55,10 @@ export const fixed = clauseKind({
   ],
   phases: {
     rates: (terms, desk, clause) => {
-      if (terms.each === 'call')
+      if (forWorks(terms.each)) priceWorks(terms, desk, clause);
+      else if (terms.each === 'call')
         for (const item of desk.toPrice(clause)) priceCall(item, terms, desk, clause);
-      else if (!fitsEngagement(clause.for, desk.facts)) return;
-      else if (terms.each === 'engagement') priceEngagement(terms, desk, clause);
-      else priceWorks(terms, desk, clause);
+      else priceOccasions(terms, terms.each, desk, clause);
     },
   },
   examples: [
@@ -73,6 +76,14 @@ export const fixed = clauseKind({
       owed: '600.00',
     },
     {
+      case: 'Five rehearsals in two weeks are two weeks',
+      terms: { price: '650.00', each: 'week' },
+      given: {
+        calls: ['3 × rehearsal 240', 'rehearsal 240 on 2026-03-09', 'rehearsal 240 on 2026-03-15'],
+      },
+      owed: '1300.00',
+    },
+    {
       case: 'Two of three works were asked for, at 30.00 each',
       terms: { price: '30.00', each: 'requested work', what: 'Preparation' },
       given: { works: ['Song', 'Aria, requested', 'Hymn, requested'] },
@@ -81,16 +92,17 @@ export const fixed = clauseKind({
   ],
 });
 
+function forWorks(each: Terms['each']): each is 'work' | 'requested work' {
+  return each === 'work' || each === 'requested work';
+}
+
 function priceCall(item: Item, terms: Terms, desk: Desk, clause: ClauseHead): void {
   const { call } = item;
   item.settled = true;
-  const head = {
+  desk.charge(clause, {
     category: categoryOf(call),
     what: terms.what ?? capital(call.label ?? call.kind),
     calls: [call.id],
-  };
-  desk.charge(clause, {
-    ...head,
     about: call.id,
     quantity: { count: 1, of: 1 },
     unit: call.kind,
@@ -106,49 +118,57 @@ function chargeBeyond(
   desk: Desk,
   clause: ClauseHead,
 ): void {
-  const counted = countedMinutes(item.call, 'played');
-  const beyond = Math.max(0, counted - terms.includes);
-  const charged = chargedMinutes(beyond, {
-    minimum: 0,
-    increment: terms.increment,
-    round: 'up',
-    grace: terms.grace,
-  });
+  const { call, covered } = item;
+  const played = playedMinutes(call);
+  const beyond = Math.max(0, played - covered - terms.includes);
+  const charged = chargedMinutes(beyond, { ...terms, minimum: 0, round: 'up' });
   if (charged === 0) return;
   desk.charge(clause, {
-    category: categoryOf(item.call),
-    what: `${capital(item.call.label ?? item.call.kind)}, time beyond ${desk.voice.duration(terms.includes)}`,
-    calls: [item.call.id],
-    about: `${item.call.id}:beyond`,
+    category: categoryOf(call),
+    what: `${capital(call.label ?? call.kind)}, time beyond ${desk.voice.length(terms.includes)}`,
+    calls: [call.id],
+    about: `${call.id}:beyond`,
     facts: [
-      { name: 'played', value: desk.voice.minutes(counted) },
+      { name: 'played', value: desk.voice.minutes(played) },
+      ...(covered > 0 ? [{ name: 'covered', value: desk.voice.minutes(covered) }] : []),
       { name: 'included', value: desk.voice.minutes(terms.includes) },
       { name: 'charged', value: desk.voice.minutes(charged) },
     ],
     quantity: { count: charged, of: terms.per },
-    unit: terms.per === 60 ? 'hour' : `${terms.per} minutes`,
+    unit: unitOf(terms.per),
     rate: terms.price,
   });
 }
 
-/** One fee for everything that no closer clause prices. */
-function priceEngagement(terms: Terms, desk: Desk, clause: ClauseHead): void {
-  const items = desk.toPrice(clause);
-  if (items.length === 0 && desk.items.length > 0) return;
-  for (const item of items) item.settled = true;
-  desk.charge(clause, {
-    category: 'performance',
-    what: terms.what ?? 'Engagement',
-    calls: items.map((item) => item.call.id),
-    quantity: { count: 1, of: 1 },
-    unit: 'engagement',
-    rate: terms.price,
-  });
+/** One fee for all the calls of a day, week or month, or of the whole, that no closer clause prices. */
+function priceOccasions(
+  terms: Terms,
+  each: Exclude<Terms['each'], 'call' | 'work' | 'requested work'>,
+  desk: Desk,
+  clause: ClauseHead,
+): void {
+  const alone = desk.withoutCalls && each === 'engagement' && fitsEngagement(clause.for, desk.facts);
+  const due = alone ? [{ of: [] }] : occasions(desk.toPrice(clause), each, ({ call }) => call);
+  for (const occasion of due) {
+    const calls = occasion.of.map(({ call }) => call);
+    const principal = principalCall(calls);
+    for (const item of occasion.of) item.settled = true;
+    desk.charge(clause, {
+      category: principal ? categoryOf(principal) : 'performance',
+      what: terms.what ?? capital(each),
+      calls: calls.map(({ id }) => id),
+      ...('about' in occasion ? { about: occasion.about } : {}),
+      quantity: { count: 1, of: 1 },
+      unit: each,
+      rate: terms.price,
+    });
+  }
 }
 
 function priceWorks(terms: Terms, desk: Desk, clause: ClauseHead): void {
   const works = desk.facts.programme.filter((work) => terms.each === 'work' || work.requested);
-  if (works.length === 0) return;
+  const stands = desk.withoutCalls || desk.items.some((item) => desk.counts(item));
+  if (works.length === 0 || !stands || !fitsEngagement(clause.for, desk.facts)) return;
   desk.charge(clause, {
     category: 'other',
     what: terms.what ?? capital(plural(terms.each)),
@@ -161,14 +181,21 @@ function priceWorks(terms: Terms, desk: Desk, clause: ClauseHead): void {
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
   const { voice } = said;
-  const price = voice.money(terms.price);
-  const subject =
-    terms.each === 'call'
-      ? `${terms.what ? `${capital(terms.what)}: ${sayCalls(said.for, voice).toLowerCase()}` : sayCalls(said.for, voice)} are ${price} each`
-      : `${terms.what ?? 'The fee'}${sayConditions(said.for, voice)} is ${price} for each ${terms.each}`;
-  const included = terms.includes === undefined ? '' : `, ${voice.duration(terms.includes)} included`;
-  const beyond = terms.beyond
-    ? `; what lies beyond is ${voice.money(terms.beyond.price)} for each ${voice.duration(terms.beyond.per)}, in steps of ${voice.duration(terms.beyond.increment)}`
+  const { includes, beyond, band } = terms;
+  const included = includes === undefined ? '' : `, ${voice.length(includes)} included`;
+  const further = beyond
+    ? `; time beyond is ${voice.rate(beyond.price, beyond.per)}, charged ${voice.steps(beyond.increment)}${beyond.grace > 0 ? `, ${beyond.grace} minutes over are forgiven` : ''}`
     : '';
-  return `${subject}${included}${beyond}.${sayBand(terms.band, voice)}`;
+  return `${subject(terms, said)}${included}${further}.${sayBand(band, voice)}`;
+}
+
+function subject({ price, each, what }: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
+  const { voice } = said;
+  if (each === 'engagement' || forWorks(each)) {
+    const unit = each === 'engagement' ? 'for the engagement' : `for each ${each}`;
+    return `${capital(what ?? 'the fee')}${sayConditions(said.for, voice)} is ${voice.money(price)} ${unit}`;
+  }
+  const calls = sayCalls(said.for, voice);
+  const who = what ? `${capital(what)}: ${calls}` : capital(calls);
+  return price === 0n ? `${who} cost nothing` : `${who} are ${voice.money(price)} ${sayEach(each)}`;
 }

@@ -6,8 +6,9 @@ import { categoryOf, type Desk, type Item } from '../desk.ts';
 import { amountField, bandField, minutesField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { capital, sayCalls } from '../selector.ts';
-import type { Voice } from '../voice.ts';
+import { unitOf, type Voice } from '../voice.ts';
 import { bandContradiction, sayBand } from './band.ts';
+import { graceContradiction } from './grace.ts';
 
 const schema = perCurrency((currency) =>
   z.strictObject({
@@ -31,14 +32,7 @@ export const hourly = clauseKind({
   rivalry: () => 'price',
   choice: 'price',
   sentence,
-  contradictions: (terms) => [
-    ...bandContradiction(terms.price, terms.band),
-    ...(terms.grace >= terms.increment
-      ? [
-          `Forgiving ${terms.grace} minutes of a ${terms.increment}-minute step would never begin it: forgive fewer.`,
-        ]
-      : []),
-  ],
+  contradictions: (terms) => [...bandContradiction(terms.price, terms.band), ...graceContradiction(terms)],
   phases: {
     rates: (terms, desk, clause) => {
       for (const item of desk.toPrice(clause)) price(item, terms, desk, clause);
@@ -96,31 +90,17 @@ function price(item: Item, terms: Terms, desk: Desk, clause: ClauseHead): void {
   });
 }
 
-/** What one unit of time is called on a line: `hour`, `half hour`, `45 minutes`. */
-function unitOf(minutes: number): string {
-  if (minutes === 60) return 'hour';
-  return minutes === 30 ? 'half hour' : `${minutes} minutes`;
-}
-
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
   const { voice } = said;
-  const article = terms.per === 60 ? 'an' : terms.per === 30 || terms.per === 15 ? 'a' : 'for each';
-  const how = { up: '', nearest: ', to the nearest step', down: ', whole steps only' }[terms.round];
+  const how = { up: '', nearest: ', to the nearest', down: ', full ones only' }[terms.round];
   const parts = [
-    `${sayCalls(said.for, voice)} are ${voice.money(terms.price)} ${article} ${voice.duration(terms.per)}`,
-    terms.increment === 1 ? 'charged to the minute' : `charged in ${steps(terms.increment, voice)}${how}`,
-    terms.minimum > 0
-      ? `${terms.minimum === 60 ? 'one hour' : voice.duration(terms.minimum)} at least`
-      : undefined,
+    `${capital(sayCalls(said.for, voice))} are ${voice.rate(terms.price, terms.per)}`,
+    `charged ${voice.steps(terms.increment)}${how}`,
+    terms.minimum > 0 ? `${voice.length(terms.minimum)} at least` : undefined,
     terms.grace > 0 ? `${terms.grace} minutes over are forgiven` : undefined,
     { played: undefined, planned: 'as planned', longer: 'as planned or as played, whichever is longer' }[
       terms.time
     ],
   ];
   return `${parts.filter((part) => part !== undefined).join(', ')}.${sayBand(terms.band, voice)}`;
-}
-
-function steps(minutes: number, voice: Voice): string {
-  if (minutes === 15 || minutes === 30 || minutes === 60) return `${voice.duration(minutes)}s`;
-  return `steps of ${voice.duration(minutes)}`;
 }

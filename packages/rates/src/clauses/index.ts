@@ -7,6 +7,7 @@ import { discount } from './discount.ts';
 import { entitlement } from './entitlement.ts';
 import { fixed } from './fixed.ts';
 import { hourly } from './hourly.ts';
+import { limit } from './limit.ts';
 import { pack } from './package.ts';
 import { payment } from './payment.ts';
 import { split } from './split.ts';
@@ -21,6 +22,7 @@ export const menu = {
   entitlement,
   supplement,
   discount,
+  limit,
   travel,
   cost,
   split,

@@ -71,7 +71,7 @@ function cover(terms: Terms, desk: Desk, clause: ClauseHead): void {
   if (!fitsEngagement(clause.for, desk.facts)) return;
   const taken = new Map<Item, number>();
   for (const part of terms.includes) take(part, desk, clause, taken);
-  if (taken.size === 0 && desk.items.length > 0) return;
+  if (taken.size === 0 && !desk.withoutCalls) return;
   desk.charge(clause, {
     category: 'package',
     what: terms.what,
@@ -107,21 +107,21 @@ function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }):
   const { voice } = said;
   const parts = terms.includes.map((part) => sayIncluded(part, voice));
   const each = terms.each === 'soloist' ? ' for each soloist' : '';
-  return `${capital(terms.what)}${sayConditions(said.for, voice)} is ${voice.money(terms.price)}${each} and includes ${voice.list(parts)}; what lies beyond is charged by the other clauses.${sayBand(terms.band, voice)}`;
+  return `${capital(terms.what)}${sayConditions(said.for, voice)}: ${voice.money(terms.price)}${each}, which includes ${voice.list(parts)}; what lies beyond is charged by the other clauses.${sayBand(terms.band, voice)}`;
 }
 
 function sayIncluded(part: Included, voice: Voice): string {
-  const kinds = part.of.calls
-    ? voice.list(part.of.calls.map((kind) => (part.calls === 1 ? kind : plural(kind))))
-    : part.calls === 1
-      ? 'call'
-      : 'calls';
-  const count = part.calls === undefined ? 'all ' : part.calls === 1 ? 'one ' : `${part.calls} `;
-  const subject =
-    part.minutes === undefined ? `${count}${kinds}` : `${voice.duration(part.minutes)} of ${kinds}`;
+  const one = part.calls === 1 && part.minutes === undefined;
+  const kinds = one
+    ? voice.either(part.of.calls ?? ['call'])
+    : voice.list(part.of.calls?.map(plural) ?? ['calls']);
   const each =
-    part.minutesEach === undefined
-      ? ''
-      : ` of up to ${voice.duration(part.minutesEach)}${part.calls === 1 ? '' : ' each'}`;
-  return `${subject}${sayConditions({ ...part.of, calls: undefined }, voice)}${each}`;
+    part.minutesEach === undefined ? '' : ` of up to ${voice.length(part.minutesEach)}${one ? '' : ' each'}`;
+  return `${sayCount(part, voice)} ${kinds}${sayConditions({ ...part.of, calls: undefined }, voice)}${each}`;
+}
+
+function sayCount({ calls, minutes }: Included, voice: Voice): string {
+  if (minutes !== undefined)
+    return `${voice.length(minutes)} of${calls === undefined ? '' : ` at most ${calls}`}`;
+  return calls === undefined ? 'all' : calls === 1 ? 'one' : String(calls);
 }

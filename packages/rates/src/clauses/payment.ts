@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { sayDue } from '../due.ts';
 import { eventDaySchema } from '../fields.ts';
 import { clauseKind, perCurrency } from '../kind.ts';
-import { fitsEngagement } from '../selector.ts';
+import { fitsEngagement, sayConditions } from '../selector.ts';
 
 const schema = perCurrency(() =>
   z.strictObject({
@@ -20,8 +20,9 @@ export const payment = clauseKind({
   schema,
   rivalry: () => undefined,
   once: true,
-  sentence: (terms, { voice }) =>
-    `Payment is due ${sayDue(terms.due, voice)}${terms.gate ? '; what is not paid by then is not played' : ''}.`,
+  whole: true,
+  sentence: (terms, said) =>
+    `Payment${sayConditions(said.for, said.voice)} is due ${sayDue(terms.due, said.voice)}${terms.gate ? '; what is not paid by then is not played' : ''}.`,
   phases: {
     terms: (terms, desk, clause) => {
       if (!fitsEngagement(clause.for, desk.facts)) return;

@@ -4,9 +4,10 @@ import { allocate } from '@colla/money';
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { countField, wordsField } from '../fields.ts';
-import { clauseKind, perCurrency } from '../kind.ts';
+import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import type { Line } from '../line.ts';
-import { fitsEngagement } from '../selector.ts';
+import { capital, fitsEngagement, sayCharges, sayConditions } from '../selector.ts';
+import type { Voice } from '../voice.ts';
 
 const schema = perCurrency(() =>
   z.strictObject({
@@ -32,12 +33,8 @@ export const split = clauseKind({
   help: 'Shares out what some clauses charge among several payers, to the last cent.',
   schema,
   rivalry: () => undefined,
-  sentence: (terms, { voice }) => {
-    const parts = terms.among.reduce((sum, { parts }) => sum + parts, 0);
-    const shares = terms.among.map((share) => `${share.payer} ${share.parts}/${parts}`);
-    const of = terms.of ? `what ${voice.list(terms.of.map((id) => `“${id}”`))} charges` : 'everything';
-    return `Of ${of}, ${voice.list(shares)}.`;
-  },
+  whole: true,
+  sentence,
   names: (terms) => terms.of ?? [],
   contradictions: ({ among }) => [
     ...(among.some(({ parts }) => parts > 0) ? [] : ['Nobody pays: give at least one payer a part.']),
@@ -68,7 +65,10 @@ export const split = clauseKind({
   ],
 });
 
-/** The line once for each payer with a part; their amounts sum to the line's. */
+/**
+ * The line once for each payer with a part. Their amounts sum to the line's, so that a share can be a cent off
+ * its fraction: each is charged as it stands, not as the fraction.
+ */
 function shared(line: Line, terms: Terms, desk: Desk): Line[] {
   const parts = terms.among.filter((share) => share.parts > 0);
   const amounts = allocate(
@@ -82,11 +82,23 @@ function shared(line: Line, terms: Terms, desk: Desk): Line[] {
       ...line,
       key: `${line.key}/${share.payer}`,
       payer: share.payer,
-      quantity: { count: share.parts, of: whole },
-      unit: `of ${desk.voice.money(line.amount)}`,
-      rate: line.amount,
+      facts: [...line.facts, { name: 'shared', value: desk.voice.money(line.amount) }],
+      quantity: { count: 1, of: 1 },
+      unit: `share of ${share.parts}/${whole}`,
+      rate: amount,
       amount,
       arithmetic: `${line.arithmetic}; ${share.parts}/${whole} of it = ${desk.voice.money(amount)}`,
     };
   });
+}
+
+function sentence({ of, among }: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
+  const { voice } = said;
+  const what = sayCharges(of, voice) + sayConditions(said.for, voice);
+  const payers = among.filter(({ parts }) => parts > 0);
+  if (payers.length === 1) return `${capital(payers[0]?.payer ?? '')} pays ${what}.`;
+  const whole = payers.reduce((sum, { parts }) => sum + parts, 0);
+  if (payers.every(({ parts }) => parts === payers[0]?.parts))
+    return `${capital(voice.list(payers.map(({ payer }) => payer)))} share ${what} equally.`;
+  return `${capital(voice.list(payers.map(({ payer, parts }) => `${payer} pays ${parts}/${whole}`)))} of ${what}.`;
 }

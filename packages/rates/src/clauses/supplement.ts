@@ -1,16 +1,17 @@
-// A supplement: a sum or a share on top, for each call, day or engagement that meets a condition.
+// A supplement: a sum, a share or a rate on top, for what meets a condition.
 
 import { clauseKind } from '../kind.ts';
-import { adjustmentSchema, applyAdjustment, sayAdjustment } from './adjustment.ts';
+import { adjustmentContradictions, adjustmentSchema, applyAdjustment, sayAdjustment } from './adjustment.ts';
 
 export const supplement = clauseKind({
   kind: 'supplement',
   title: 'Supplement',
-  help: 'Adds a sum or a share for the calls that meet a condition, such as playing on a Sunday or playing alone.',
+  help: 'Adds a sum, a share, or a rate for time beyond, where a condition is met: a Sunday, playing alone, an evening that runs over.',
   schema: adjustmentSchema,
   rivalry: () => undefined,
   sentence: (terms, said) => sayAdjustment(terms, said, 'more'),
   names: (terms) => terms.on ?? [],
+  contradictions: adjustmentContradictions,
   phases: {
     supplements: (terms, desk, clause) =>
       applyAdjustment(terms, desk, clause, { category: 'supplement', sign: 1n }),
@@ -24,9 +25,33 @@ export const supplement = clauseKind({
       owed: '25.00',
     },
     {
-      case: 'Health is 7.25 a call and at most 20.00 together',
-      terms: { what: 'Health', by: { as: 'amount', amount: '7.25', each: 'call' }, most: '20.00' },
-      given: { calls: ['rehearsal 60', 'rehearsal 60', 'rehearsal 60'] },
+      case: 'An evening booked for three hours runs 80 minutes over: an hour and a half at 100.00',
+      for: { calls: ['recital'] },
+      terms: { what: 'Overrun', by: { as: 'time', price: '100.00', increment: 30 } },
+      given: { calls: ['recital 180 +80'] },
+      owed: '150.00',
+    },
+    {
+      case: 'A tenth for the pension, taken once of 3 × 60.55 = 181.65, is 18.17 (three tenths rounded each were 18.18)',
+      terms: { what: 'Pension', by: { as: 'share', share: 1000, together: true }, on: ['hours'] },
+      given: { calls: ['3 × rehearsal 60'] },
+      with: [{ id: 'hours', kind: 'hourly', for: {}, terms: { price: '60.55' } }],
+      owed: '18.17',
+    },
+    {
+      case: 'Sunday and evening are each a quarter of the fee of 80.00, not one of the other',
+      for: { days: ['sunday'] },
+      terms: { what: 'Sunday', by: { as: 'share', share: 2500 } },
+      given: { calls: ['rehearsal 60 on 2026-03-08'] },
+      with: [
+        { id: 'hours', kind: 'hourly', for: {}, terms: { price: '80.00' } },
+        {
+          id: 'evening',
+          kind: 'supplement',
+          for: {},
+          terms: { what: 'Evening', by: { as: 'share', share: 2500 } },
+        },
+      ],
       owed: '20.00',
     },
   ],

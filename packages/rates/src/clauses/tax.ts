@@ -6,7 +6,8 @@ import type { Desk, TaxSum } from '../desk.ts';
 import { shareField, wordsField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { CATEGORIES, type Line } from '../line.ts';
-import { fitsEngagement } from '../selector.ts';
+import { capital, fitsEngagement, sayConditions } from '../selector.ts';
+import type { Voice } from '../voice.ts';
 
 const schema = perCurrency(() =>
   z.strictObject({
@@ -28,10 +29,8 @@ export const tax = clauseKind({
   schema,
   rivalry: () => undefined,
   once: true,
-  sentence: (terms, { voice }) =>
-    terms.inside
-      ? `Prices include ${terms.name} at ${voice.share(terms.rate)}.`
-      : `${terms.name} at ${voice.share(terms.rate)} is added.`,
+  whole: true,
+  sentence,
   contradictions: ({ code, rate }) =>
     code !== 'S' && rate > 0
       ? [`A rate of ${rate / 100} % goes with the standard category only: make it zero, or choose S.`]
@@ -63,7 +62,7 @@ function taxSum(lines: readonly Line[], payer: string, terms: Terms, desk: Desk,
   const amount = parts.reduce((sum, part) => sum + taxOn(part, terms), 0n);
   const { voice } = desk;
   const how = terms.inside
-    ? `${voice.money(base)} × ${terms.rate / 100} / ${100 + terms.rate / 100}`
+    ? `${voice.money(base)} × ${voice.number(String(terms.rate / 100))} / ${voice.number(String(100 + terms.rate / 100))}`
     : `${voice.share(terms.rate)} × ${voice.money(base)}`;
   return {
     clause: clause.id,
@@ -83,3 +82,35 @@ function taxOn(amount: bigint, { rate, inside }: Terms): bigint {
   const share = BigInt(rate);
   return divideRounded(amount * share, inside ? 10_000n + share : 10_000n);
 }
+
+function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
+  const { voice } = said;
+  const name = terms.name + sayConditions(said.for, voice);
+  const not =
+    terms.not.length > 0 ? `, not on ${voice.list(terms.not.map((category) => CHARGED[category]))}` : '';
+  switch (terms.code) {
+    case 'E':
+      return `Everything is exempt from ${name}${not}.`;
+    case 'AE':
+      return `${capital(name)} is owed by the payer under the reverse charge${not}.`;
+    case 'O':
+      return `Everything is outside the scope of ${name}${not}.`;
+    default:
+      return terms.inside
+        ? `Prices include ${name} at ${voice.share(terms.rate)}${not}.`
+        : `${capital(name)} at ${voice.share(terms.rate)} is added${not}.`;
+  }
+}
+
+const CHARGED: Readonly<Record<Terms['not'][number], string>> = {
+  rehearsal: 'rehearsals',
+  performance: 'performances',
+  package: 'packages',
+  entitlement: 'hours covered',
+  supplement: 'supplements',
+  discount: 'discounts',
+  cancellation: 'cancellations',
+  travel: 'travel',
+  cost: 'costs',
+  other: 'other charges',
+};

@@ -5,7 +5,7 @@ import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { amountField, countField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
-import { fitsEngagement } from '../selector.ts';
+import { fitsEngagement, sayConditions } from '../selector.ts';
 import type { Voice } from '../voice.ts';
 
 const schema = perCurrency((currency) =>
@@ -26,6 +26,7 @@ export const travel = clauseKind({
   help: 'Charges journeys by distance, by time under way, or by a sum, from a distance that is free.',
   schema,
   rivalry: () => undefined,
+  whole: true,
   sentence,
   contradictions: ({ perUnit, perHour, flat }) =>
     perUnit === undefined && perHour === undefined && flat === undefined
@@ -87,12 +88,13 @@ function chargeLeg(leg: Leg, terms: Terms, desk: Desk, clause: ClauseHead): void
   }
 }
 
-function sentence(terms: Terms, { voice }: { voice: Voice }): string {
+function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
+  const { voice } = said;
   const beyond = terms.over > 0 ? ` beyond ${terms.over} ${terms.unit === 'km' ? 'km' : 'miles'}` : '';
   const parts = [
-    terms.perUnit === undefined ? undefined : `${voice.money(terms.perUnit)} for each ${terms.unit}${beyond}`,
+    terms.perUnit === undefined ? undefined : `${voice.money(terms.perUnit)} a ${terms.unit}${beyond}`,
     terms.flat === undefined ? undefined : `${voice.money(terms.flat)} for each journey${beyond}`,
-    terms.perHour === undefined ? undefined : `${voice.money(terms.perHour)} for each hour under way`,
+    terms.perHour === undefined ? undefined : `${voice.money(terms.perHour)} an hour under way`,
   ];
-  return `Travel is ${voice.list(parts.filter((part) => part !== undefined))}.`;
+  return `Travel${sayConditions(said.for, voice)} is ${voice.list(parts.filter((part) => part !== undefined))}.`;
 }

@@ -1,0 +1,103 @@
+// A limit: the most or the least that some clauses charge together, for each call, day, week, month, or in all.
+
+import { z } from 'zod';
+import type { Desk } from '../desk.ts';
+import { amountField, wordsField } from '../fields.ts';
+import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
+import type { Line } from '../line.ts';
+import { EACH, occasions, sayEach } from '../occasion.ts';
+import { capital, sayCharges, sayConditions } from '../selector.ts';
+import type { Voice } from '../voice.ts';
+
+const schema = perCurrency((currency) =>
+  z.strictObject({
+    what: wordsField('Called').default('Limit'),
+    on: z
+      .array(z.string().min(1))
+      .min(1)
+      .readonly()
+      .optional()
+      .meta({ title: 'What these clauses charge (everything where none is named)' }),
+    each: z.enum(EACH).default('engagement').meta({ title: 'For each' }),
+    least: amountField(currency, 'At least').optional(),
+    most: amountField(currency, 'At most').optional(),
+  }),
+);
+type Terms = z.output<ReturnType<typeof schema>>;
+
+export const limit = clauseKind({
+  kind: 'limit',
+  title: 'Limit',
+  help: 'Holds what some clauses charge between a least and a most: a week that costs no more than so much, the cheaper of hours and week.',
+  schema,
+  rivalry: () => undefined,
+  sentence,
+  names: (terms) => terms.on ?? [],
+  contradictions: ({ least, most }) => {
+    if (least === undefined && most === undefined)
+      return ['It limits nothing: give the most, the least, or both.'];
+    return least !== undefined && most !== undefined && least > most
+      ? ['The least is more than the most: exchange the two amounts.']
+      : [];
+  },
+  phases: { limits: hold },
+  examples: [
+    {
+      case: 'Twelve hours at 40.00 come to 480.00, and a week is 400.00 at most: 80.00 come off',
+      terms: { what: 'The week instead', on: ['hours'], each: 'week', most: '400.00' },
+      given: { calls: ['6 × rehearsal 120'] },
+      with: [{ id: 'hours', kind: 'hourly', for: {}, terms: { price: '40.00' } }],
+      owed: '-80.00',
+    },
+    {
+      case: 'One short lesson of 15.00 is made up to the least of 25.00',
+      terms: { least: '25.00' },
+      given: { calls: ['lesson 30'] },
+      with: [{ id: 'hours', kind: 'hourly', for: {}, terms: { price: '30.00' } }],
+      owed: '10.00',
+    },
+  ],
+});
+
+/** Each payer's part is held for itself; a line for several calls belongs to the occasion of its first. */
+function hold(terms: Terms, desk: Desk, clause: ClauseHead): void {
+  const lines = desk.linesOf(clause, terms.on);
+  for (const payer of new Set(lines.map((line) => line.payer))) {
+    const theirs = lines.filter((line) => line.payer === payer);
+    for (const { about, of } of occasions(theirs, terms.each, (line) => desk.item(line.calls[0])?.call))
+      holdOne(of, about === undefined ? payer : `${payer}:${about}`, terms, desk, clause);
+  }
+}
+
+function holdOne(lines: readonly Line[], about: string, terms: Terms, desk: Desk, clause: ClauseHead): void {
+  const sum = lines.reduce((sum, line) => sum + line.amount, 0n);
+  const over = terms.most !== undefined && sum > terms.most ? sum - terms.most : 0n;
+  const under = terms.least !== undefined && sum < terms.least ? terms.least - sum : 0n;
+  if (over === 0n && under === 0n) return;
+  const bound = (over > 0n ? terms.most : terms.least) ?? 0n;
+  desk.charge(clause, {
+    category: over > 0n ? 'discount' : 'supplement',
+    what: terms.what,
+    calls: [...new Set(lines.flatMap((line) => line.calls))],
+    about,
+    ...(lines[0] ? { payer: lines[0].payer } : {}),
+    facts: [
+      { name: 'without limit', value: desk.voice.money(sum) },
+      { name: over > 0n ? 'at most' : 'at least', value: desk.voice.money(bound) },
+    ],
+    quantity: { count: 1, of: 1 },
+    unit: 'limit',
+    rate: over > 0n ? over : under,
+    sign: over > 0n ? -1n : 1n,
+  });
+}
+
+function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
+  const { voice } = said;
+  const bounds = [
+    terms.least === undefined ? undefined : `at least ${voice.money(terms.least)}`,
+    terms.most === undefined ? undefined : `at most ${voice.money(terms.most)}`,
+  ].filter((bound) => bound !== undefined);
+  const each = terms.each === 'call' ? 'for each call' : sayEach(terms.each);
+  return `${capital(sayCharges(terms.on, voice))}${sayConditions(said.for, voice)} is ${voice.list(bounds)} ${each}.`;
+}

@@ -1,0 +1,159 @@
+// A scale by notice: how much is left to pay when word comes so long before, and who is told so in words.
+
+import { inTime, type Temporal } from '@colla/calendar';
+import type { Currency } from '@colla/money';
+import { z } from 'zod';
+import type { Owes } from '../desk.ts';
+import { amountField, countField, shareField, timeField } from '../fields.ts';
+import type { Voice } from '../voice.ts';
+
+/** The parameters of a scale, to be spread into a clause's schema. */
+export function scaleFields(currency: Currency) {
+  const owes = z.discriminatedUnion('owes', [
+    z.strictObject({ owes: z.literal('nothing') }),
+    z.strictObject({ owes: z.literal('share'), share: shareField('Share') }),
+    z.strictObject({ owes: z.literal('amount'), amount: amountField(currency, 'Amount') }),
+    z.strictObject({ owes: z.literal('deposit') }),
+    z.strictObject({ owes: z.literal('all') }),
+  ]);
+  return {
+    clock: z
+      .enum(['hours', 'days', 'working-days', 'clock'])
+      .default('hours')
+      .meta({ title: 'Notice counted in' }),
+    exactly: z
+      .enum(['in-time', 'too-late'])
+      .default('in-time')
+      .meta({ title: 'Notice of exactly that much is' }),
+    scale: z
+      .array(
+        z.strictObject({
+          before: countField('At least this much before'),
+          time: timeField('By this time of day').optional(),
+          owes: owes.meta({ title: 'Leaves to pay' }),
+        }),
+      )
+      .max(12)
+      .readonly()
+      .meta({ title: 'Scale, the longest notice first' }),
+    otherwise: owes.meta({ title: 'Any later' }),
+    noShow: owes.optional().meta({ title: 'No word at all' }),
+  };
+}
+
+interface Step {
+  readonly before: number;
+  readonly time?: string | undefined;
+  readonly owes: Owes;
+}
+
+export interface Scale {
+  readonly clock: 'hours' | 'days' | 'working-days' | 'clock';
+  readonly exactly: 'in-time' | 'too-late';
+  readonly scale: readonly Step[];
+  readonly otherwise: Owes;
+  readonly noShow?: Owes | undefined;
+}
+
+/** What word at `at` leaves to pay for what starts at `start`, in the zone of `start`. */
+export function owedAt(
+  of: Scale,
+  at: Temporal.ZonedDateTime,
+  start: Temporal.ZonedDateTime,
+  holidays: ReadonlySet<string>,
+): Owes {
+  const step = of.scale.find(({ before, time }) =>
+    inTime(at, start, {
+      notice:
+        of.clock === 'clock' ? { by: 'clock', before, time: time ?? '00:00' } : { by: of.clock, before },
+      boundary: of.exactly,
+      holidays,
+    }),
+  );
+  return step?.owes ?? of.otherwise;
+}
+
+/** Everything a scale may leave to pay. */
+export function owedEver({ scale, otherwise, noShow }: Scale): Owes[] {
+  return [...scale.map(({ owes }) => owes), otherwise, ...(noShow ? [noShow] : [])];
+}
+
+/** Why the steps of a scale cannot stand together; empty where they can. */
+export function scaleContradictions({ clock, scale }: Scale): string[] {
+  return scale.flatMap((step, index) => {
+    const next = scale[index + 1];
+    if (next && !longer(step, next))
+      return [
+        `The scale must run from the longest notice to the shortest: ${step.before} stands before ${next.before}.`,
+      ];
+    if ((clock === 'clock') === (step.time !== undefined)) return [];
+    return clock === 'clock'
+      ? ['Notice by a time of day needs that time: give it as 20:00.']
+      : ['A time of day goes with notice by a time of day only: leave it out, or count notice by the clock.'];
+  });
+}
+
+/** Whether a step asks for more notice than the next: more days, or as many and an earlier hour. */
+function longer(step: Step, next: Step): boolean {
+  return step.before > next.before || (step.before === next.before && (step.time ?? '') < (next.time ?? ''));
+}
+
+/** “30 h before the recital”, “5 days before the exam”, “after the rehearsal began”. */
+export function sayNotice(
+  clock: Scale['clock'],
+  at: Temporal.ZonedDateTime,
+  to: { start: Temporal.ZonedDateTime; kind: string },
+  voice: Voice,
+): string {
+  const minutes = Math.round((to.start.epochMilliseconds - at.epochMilliseconds) / 60_000);
+  if (minutes < 0) return `after the ${to.kind} began`;
+  return `${sayAhead(minutes)} before the ${to.kind}`;
+
+  function sayAhead(minutes: number): string {
+    if (minutes < 60) return `${minutes} min`;
+    if (clock === 'hours' || minutes < 48 * 60)
+      return `${voice.number(String(Math.floor(minutes / 6) / 10))} h`;
+    const days = at.withTimeZone(to.start.timeZoneId).toPlainDate().until(to.start.toPlainDate()).days;
+    return days === 1 ? '1 day' : `${days} days`;
+  }
+}
+
+/** “nothing until 48 hours before, 50 % until it begins, and all of it later”. */
+export function sayScale(of: Scale, voice: Voice): string {
+  const steps = of.scale.map((step) => `${sayOwes(step.owes, voice)} ${sayStep(step, of.clock)}`);
+  const otherwise = sayOwes(of.otherwise, voice);
+  const noShow = of.noShow ? `, and ${sayOwes(of.noShow, voice)} without a word` : '';
+  if (steps.length === 0) return `${otherwise} at any time${noShow}`;
+  return `${steps.join(', ')}, ${noShow ? '' : 'and '}${otherwise} later${noShow}`;
+}
+
+/** On which side word at exactly the limit is; whole days have no such instant. */
+export function sayBoundary({ clock, scale, exactly }: Scale): string {
+  if (scale.length === 0 || clock === 'days' || clock === 'working-days') return '';
+  return ` Word at exactly the limit is ${exactly === 'in-time' ? 'in time' : 'too late'}.`;
+}
+
+function sayStep({ before, time }: Step, clock: Scale['clock']): string {
+  if (clock === 'clock') {
+    const day = ['the day itself', 'the day before'][before] ?? `the day ${before} days before`;
+    return `until ${time ?? ''} on ${day}`;
+  }
+  const unit = clock === 'working-days' ? 'working day' : clock === 'days' ? 'day' : 'hour';
+  if (before === 0) return clock === 'hours' ? 'until it begins' : 'until the day itself';
+  return `until ${before} ${unit}${before === 1 ? '' : 's'} before`;
+}
+
+function sayOwes(owes: Owes, voice: Voice): string {
+  switch (owes.owes) {
+    case 'all':
+      return 'all of it';
+    case 'nothing':
+      return 'nothing';
+    case 'deposit':
+      return 'the deposit';
+    case 'share':
+      return voice.share(owes.share);
+    case 'amount':
+      return voice.money(owes.amount);
+  }
+}

@@ -1,0 +1,46 @@
+// How often something is owed: for each call, day, week or month on which there is one, or once for the whole.
+
+import { weekOf } from '@colla/calendar';
+import type { Call } from '@colla/hours';
+
+export const EACH = ['call', 'day', 'week', 'month', 'engagement'] as const;
+export type Each = (typeof EACH)[number];
+
+/** One occasion: what falls into it, and the word that tells it from others of its kind (none for the whole). */
+export interface Occasion<T> {
+  readonly about?: string;
+  readonly of: T[];
+}
+
+/**
+ * Sorts things into the occasions of their calls, in the order given. A week begins on its Monday, a month on
+ * its first, both on the calendar of the call's place. What has no call belongs to the whole.
+ */
+export function occasions<T>(
+  things: readonly T[],
+  each: Each,
+  callOf: (thing: T) => Call | undefined,
+): Occasion<T>[] {
+  const found = new Map<string | undefined, T[]>();
+  for (const thing of things) {
+    const about = occasionOf(callOf(thing), each);
+    const known = found.get(about);
+    if (known) known.push(thing);
+    else found.set(about, [thing]);
+  }
+  return [...found].map(([about, of]) => (about === undefined ? { of } : { about, of }));
+}
+
+function occasionOf(call: Call | undefined, each: Each): string | undefined {
+  if (!call || each === 'engagement') return undefined;
+  if (each === 'call') return call.id;
+  const day = call.planned.start.toPlainDate();
+  if (each === 'day') return day.toString();
+  return each === 'week' ? weekOf(day).toString() : day.toString().slice(0, 7);
+}
+
+/** “each”, “for each week”, “for the engagement”: as it follows a price. */
+export function sayEach(each: Each): string {
+  if (each === 'call') return 'each';
+  return each === 'engagement' ? 'for the engagement' : `for each ${each}`;
+}
