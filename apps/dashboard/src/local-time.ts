@@ -35,7 +35,7 @@ export function dayAt(number: number): string {
 
 /** The Monday of a day's week, as a day number: 1970-01-01 was a Thursday. */
 export function mondayOf(number: number): number {
-  return number - ((number + 3) % 7);
+  return number - ((((number + 3) % 7) + 7) % 7);
 }
 
 /** Today at a place. */

@@ -1,4 +1,5 @@
 // The marks of one stave as lines: one path for each standing, however many calls there are.
+import { PERFORMANCES } from '@colla/hours';
 import type { MarkJson } from '@colla/wire';
 import { headOf, lengthOf, type Ruler, xOf, yOf } from './ruler.ts';
 import { STANDINGS, type Standing } from './view.ts';
@@ -18,17 +19,6 @@ export interface Drawing {
   readonly stems: string;
 }
 
-/** The kinds at which somebody listens carry a stem, as a note that is sung out does. */
-const LISTENED: ReadonlySet<MarkJson['kind']> = new Set<MarkJson['kind']>([
-  'recital',
-  'jury',
-  'exam',
-  'audition',
-  'competition round',
-  'recording',
-  'service',
-]);
-
 export function draw(marks: readonly MarkJson[], ruler: Ruler): Drawing {
   const placed = marks.map((mark) => ({
     mark,
@@ -46,7 +36,7 @@ export function draw(marks: readonly MarkJson[], ruler: Ruler): Drawing {
     placed,
     paths: Object.fromEntries(STANDINGS.map((is) => [is, path(is)])) as Record<Standing, string>,
     stems: placed
-      .filter(({ mark }) => LISTENED.has(mark.kind) && mark.is !== 'missed')
+      .filter(({ mark }) => PERFORMANCES.has(mark.kind) && mark.is !== 'missed')
       .map(({ x, y, length }) => `M${at(x + length)} ${at(y)}v${at(-3 * head)}`)
       .join(''),
   };

@@ -1,0 +1,82 @@
+// The season: its score, its hours, its money, and how one is named.
+import { words } from './words.ts';
+
+export const season = words({
+  title: 'Season',
+  what: 'the season',
+  span: { one: '{from} to {to}, {count} week', other: '{from} to {to}, {count} weeks' },
+  pick: 'Season',
+  name: 'Name a season',
+  inquiry: 'Enter an inquiry',
+  print: 'Print the score',
+
+  score: 'Score of the season',
+  today: 'today',
+  limit: 'limit {hours}',
+  hours: 'hours',
+  morning:
+    'Each stave is an institution; each head is a call at its day. The lowest line is 9 o’clock, the highest 21; an hour is as long as a day. A stem is a call with listeners.',
+  stave: {
+    one: '{name}: {count} call. Arrow keys move along it.',
+    other: '{name}: {count} calls. Arrow keys move along them.',
+  },
+  hoursChart:
+    'Hours in each week by standing, against the weekly limit of {limit}. The same figures are in the table below.',
+
+  toInvoice: '{count} to invoice',
+  overdue: '{count} overdue',
+  owed: '{amount} owed',
+  nothingOwed: 'nothing owed',
+
+  only: 'Show only',
+  institution: 'Institution or soloist',
+  kind: 'Kind of call',
+  standing: 'Standing',
+  all: 'All',
+  nothingInView: 'No call of this season is of that kind.',
+  showAll: 'Show all calls',
+
+  played: 'played',
+  agreed: 'agreed',
+  held: 'held',
+  cancelled: 'cancelled',
+  missed: 'missed',
+
+  sumHours: 'In this season {played} hours are played, {agreed} agreed and {held} held.',
+  sumMoney: '{toInvoice} is still to invoice; {owed} is owed, {overdue} of it overdue.',
+  sumNothing: 'Nothing is owed.',
+
+  owedTitle: 'What is owed',
+  owedWho: 'From',
+  owedToInvoice: 'To invoice',
+  owedOwed: 'Invoiced and owed',
+  owedOverdue: 'Of it overdue',
+  owedNone: 'Nobody owes anything for this season.',
+
+  hoursTitle: 'Hours of each week',
+  week: 'Week of',
+  total: 'All',
+  against: 'Against {limit}',
+  over: '{hours} over',
+  free: '{hours} free',
+
+  callsTitle: 'Every call',
+  staveCalls: { one: '{name}, {count} call', other: '{name}, {count} calls' },
+  call: 'Call',
+  when: 'Day and time',
+  where: 'Place',
+  engagement: 'Engagement',
+  lasts: 'Hours',
+
+  unnamedTitle: 'No season has a name yet',
+  unnamed: 'A season is a span of days by which work and money are summed: a term, a concert season, a year.',
+  nameIt: 'Name it',
+  seasonName: 'Name',
+  seasonNameHint: 'As you would say it: Autumn 2026',
+  from: 'First day',
+  to: 'Last day',
+  named: '{name} is named.',
+
+  emptyTitle: 'No call falls in {name}',
+  empty: 'Calls appear here as soon as an engagement has one between {from} and {to}.',
+});
