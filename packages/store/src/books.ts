@@ -1,9 +1,8 @@
 // The books of one organisation, inside one transaction: what can be loaded and saved, noun by noun.
 
-import type { Temporal } from '@colla/calendar';
+import type { Season, Temporal } from '@colla/calendar';
 import type { Agreement, Engagement, Organisation, Party, Stage } from '@colla/engagements';
 import type { Asked, Invoice, InvoiceDraft, Payment } from '@colla/invoicing';
-import type { Season } from '@colla/calendar';
 import type { Tariff } from '@colla/rates';
 
 /** A page of a list, and the cursor of the next. Cursors are opaque. */

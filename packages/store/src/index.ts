@@ -1,1 +1,13 @@
-export {};
+// The books: opened in a folder or on a server, one code for both.
+
+export type {
+  Books,
+  EngagementSummary,
+  KeptInvoice,
+  KeptTariff,
+  Page,
+  PageOf,
+  Store,
+} from './books.ts';
+export { openStore, type Place } from './open.ts';
+export { Refused } from './refused.ts';

@@ -1,0 +1,96 @@
+// The kinds of column that drizzle does not have: each reads PostgreSQL's own text into the domain's value, on
+// both databases, and writes it back. Here alone the two drivers' values become ours.
+
+import { Temporal, type Zone } from '@colla/calendar';
+import type { Currency } from '@colla/money';
+import type { Tariff } from '@colla/rates';
+import { sql } from 'drizzle-orm';
+import { type AnyPgColumn, check, customType, pgPolicy, pgRole, text, uuid } from 'drizzle-orm/pg-core';
+import { storedTariff } from './stored-tariff.ts';
+
+/** Minor units of the currency that stands in the same row. */
+export const minorUnits = customType<{ data: bigint; driverData: string }>({
+  dataType: () => 'bigint',
+  fromDriver: (text) => BigInt(text),
+  toDriver: (amount) => amount.toString(),
+});
+
+/** A whole number that may pass four bytes, such as thousandths times minutes. */
+export const wholeNumber = customType<{ data: number; driverData: string }>({
+  dataType: () => 'bigint',
+  fromDriver: (text) => Number(text),
+  toDriver: (number) => number.toString(),
+});
+
+/** An instant, kept to the microsecond. The zone of its place stands beside it, in a column of its own. */
+export const instant = customType<{ data: Temporal.Instant; driverData: string }>({
+  dataType: () => 'timestamp with time zone',
+  fromDriver: (text) => Temporal.Instant.from(text),
+  toDriver: (at) => at.toString(),
+});
+
+/** A day of the calendar. */
+export const day = customType<{ data: Temporal.PlainDate; driverData: string }>({
+  dataType: () => 'date',
+  fromDriver: (text) => Temporal.PlainDate.from(text),
+  toDriver: (on) => on.toString(),
+});
+
+/** A tariff, kept as it was written and read again by the clauses' own schemas. */
+export const tariff = customType<{ data: Tariff; driverData: string }>({
+  dataType: () => 'jsonb',
+  fromDriver: storedTariff,
+  toDriver: ({ written }) => JSON.stringify(written),
+});
+
+/** The sentences of a tariff as they were read when it was agreed. */
+export const sentences = customType<{
+  data: readonly { readonly clause: string; readonly sentence: string }[];
+  driverData: string;
+}>({
+  dataType: () => 'jsonb',
+  fromDriver: (text) => JSON.parse(text) as { clause: string; sentence: string }[],
+  toDriver: (said) => JSON.stringify(said),
+});
+
+/** Text in the order of its letters' code points: the same order on every database. */
+export const filed = customType<{ data: string; driverData: string }>({
+  dataType: () => 'text COLLATE "C"',
+});
+
+/** An ISO 4217 code: whatever is kept went through `currency`. */
+export const currencyCode = (name = 'currency') => text(name).$type<Currency>().notNull();
+
+/** An IANA zone name: whatever is kept went through `zone`. */
+export const zoneName = (name: string) => text(name).$type<Zone>();
+
+const current = sql`nullif(current_setting('colla.organisation', true), '')::uuid`;
+
+/** Whose row it is: the organisation of the transaction, which row-level security holds it to. */
+export const organisationId = () => uuid('organisation_id').notNull().default(current);
+
+/** The role that every transaction of the books runs as. It owns nothing and cannot pass row-level security by. */
+export const booksRole = pgRole('colla_books').existing();
+
+/** The role that finds the organisation of a session, and the list of organisations: it can read that and no more. */
+export const doorRole = pgRole('colla_door').existing();
+
+/** Rows of one organisation only, to read and to write. */
+export const ofItsOrganisation = (column: AnyPgColumn) =>
+  pgPolicy('of_its_organisation', {
+    for: 'all',
+    to: booksRole,
+    using: sql`${column} = ${current}`,
+    withCheck: sql`${column} = ${current}`,
+  });
+
+/** The door role finds rows of any organisation: the grant says which columns. */
+export const atTheDoor = () => pgPolicy('at_the_door', { for: 'select', to: doorRole, using: sql`true` });
+
+/** A column that holds one of the domain's words. */
+export const oneOf = (name: string, column: AnyPgColumn, words: readonly string[]) =>
+  check(name, sql`${column} in (${sql.raw(words.map((word) => `'${word}'`).join(', '))})`);
+
+/** An instant and its zone are both there or both not. */
+export const zoneBeside = (name: string, at: AnyPgColumn, zone: AnyPgColumn) =>
+  check(name, sql`(${at} is null) = (${zone} is null)`);

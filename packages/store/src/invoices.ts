@@ -1,0 +1,156 @@
+// Invoices: the next number of a series, what was issued, and what was paid on it.
+
+import { type Asked, type Invoice, issue, type Named } from '@colla/invoicing';
+import { eq, sql } from 'drizzle-orm';
+import type { Books, KeptInvoice } from './books.ts';
+import { idList, isId, paging } from './page.ts';
+import { adding, packed, packedRows, present, type Row, unpack, unpackRows } from './rows.ts';
+import { statement } from './statement.ts';
+import { allocations } from './tables/allocations.ts';
+import { invoiceLines } from './tables/invoice-lines.ts';
+import { invoiceTaxes } from './tables/invoice-taxes.ts';
+import { invoices } from './tables/invoices.ts';
+import { series } from './tables/series.ts';
+import type { Transaction } from './transaction.ts';
+
+const lines = packedRows(
+  invoiceLines,
+  eq(invoiceLines.invoiceId, invoices.id),
+  sql`${invoiceLines.position}`,
+);
+const taxes = packedRows(
+  invoiceTaxes,
+  eq(invoiceTaxes.invoiceId, invoices.id),
+  sql`${invoiceTaxes.position}`,
+);
+const paid = sql`(select coalesce(sum(${allocations.amount}), 0)::text from ${allocations}
+  where ${eq(allocations.invoice, invoices.id)})`;
+const whole = sql`${packed(invoices)}, ${lines}, ${taxes}, ${paid}`;
+
+const byId = statement(sql`select ${whole} from ${invoices} where ${eq(invoices.id, sql.placeholder('id'))}`);
+const ofEngagements = statement(sql`select ${whole} from ${invoices}
+  where ${invoices.engagement} = any(${sql.placeholder('engagements')}::text::uuid[])
+  order by ${invoices.issuedOn}, ${invoices.series}, ${invoices.ordinal}`);
+const latestFirst = paging({
+  name: 'invoices',
+  by: 'day',
+  newestFirst: true,
+  order: [sql`${invoices.issuedOn}`, sql`${invoices.id}`],
+  select: whole,
+  from: sql`${invoices}`,
+  read: keptInvoice,
+});
+
+// Invoices are never altered, so their rows cannot be locked; a lock by that name does as well.
+const lock = statement(
+  sql`select pg_advisory_xact_lock(hashtextextended(${sql.placeholder('id')}::text, 0))::text`,
+);
+const nextOrdinal =
+  statement(sql`insert into ${series} (series, last) values (${sql.placeholder('series')}, 1)
+  on conflict (organisation_id, series) do update set last = ${series.last} + 1 returning last`);
+const addInvoice = adding(invoices);
+const addLines = adding(invoiceLines);
+const addTaxes = adding(invoiceTaxes);
+
+export function invoiceBooks(
+  transaction: Transaction,
+): Pick<Books, 'invoice' | 'invoices' | 'invoicesOf' | 'askedOf' | 'issueInvoice' | 'lockInvoice'> {
+  const one = async (id: string) => {
+    const [row] = await byId(transaction, { id });
+    return row && keptInvoice(row);
+  };
+  const of = async (ids: readonly string[]) => {
+    const found = await ofEngagements(transaction, { engagements: idList(ids) });
+    return found.map(keptInvoice);
+  };
+  return {
+    invoice: async (id) => (isId(id) ? one(id) : undefined),
+    invoices: (page) => latestFirst(transaction, page),
+    invoicesOf: of,
+    askedOf: async (engagement) => (await of([engagement])).map(({ invoice }) => asked(invoice)),
+    async lockInvoice(id) {
+      if (!isId(id)) return undefined;
+      const [, kept] = await Promise.all([lock(transaction, { id }), one(id)]);
+      return kept;
+    },
+    async issueInvoice(draft, { id, series }) {
+      const [row] = await nextOrdinal(transaction, { series });
+      const invoice = issue(draft, { id, series, ordinal: Number(row?.[0]) });
+      await keep(transaction, invoice);
+      return invoice;
+    },
+  };
+}
+
+async function keep(transaction: Transaction, invoice: Invoice): Promise<void> {
+  const { id: invoiceId, currency, lines, taxes } = invoice;
+  await Promise.all([
+    addInvoice(transaction, [toRow(invoice)]),
+    addLines(
+      transaction,
+      lines.map(({ quantity, calls, ...line }, position) => ({
+        ...line,
+        ...quantity,
+        calls: [...calls],
+        invoiceId,
+        position,
+        currency,
+      })),
+    ),
+    addTaxes(
+      transaction,
+      taxes.map((tax, position) => ({ ...tax, invoiceId, position, currency })),
+    ),
+  ]);
+}
+
+function toRow({ from, to, lines: _, taxes: __, payTo, ...invoice }: Invoice) {
+  return {
+    ...invoice,
+    payTo: [...payTo],
+    fromName: from.name,
+    fromAddress: [...from.address],
+    fromReference: from.reference ?? null,
+    fromTaxNumber: from.taxNumber ?? null,
+    toParty: to.party,
+    toName: to.name,
+    toAddress: [...to.address],
+    toReference: to.reference ?? null,
+    toTaxNumber: to.taxNumber ?? null,
+  };
+}
+
+function keptInvoice([json, lines, taxes, paid]: unknown[]): KeptInvoice {
+  const row = unpack(invoices, JSON.parse(String(json)) as unknown[]);
+  const invoice = {
+    ...fromRow(row),
+    lines: unpackRows(invoiceLines, lines).map(line),
+    taxes: unpackRows(invoiceTaxes, taxes).map(
+      ({ invoiceId: _, position: __, currency: ___, ...tax }) => tax,
+    ),
+  };
+  return { invoice, paid: BigInt(String(paid)) };
+}
+
+function fromRow(row: Row<typeof invoices>): Omit<Invoice, 'lines' | 'taxes'> {
+  const { fromName, fromAddress, fromReference, fromTaxNumber, ...rest } = row;
+  const { toParty, toName, toAddress, toReference, toTaxNumber, ...invoice } = rest;
+  return {
+    ...present(invoice),
+    from: named(fromName, fromAddress, fromReference, fromTaxNumber),
+    to: { ...named(toName, toAddress, toReference, toTaxNumber), party: toParty },
+  };
+}
+
+function named(name: string, address: string[], reference: string | null, taxNumber: string | null): Named {
+  return present({ name, address, reference, taxNumber });
+}
+
+function line(row: Row<typeof invoiceLines>): Invoice['lines'][number] {
+  const { invoiceId: _, position: __, currency: ___, count, of, ...line } = row;
+  return { ...present(line), quantity: { count, of } };
+}
+
+function asked({ payer, lines, taxes }: Invoice): Asked {
+  return { payer, lines, taxes };
+}

@@ -1,0 +1,99 @@
+// Opens the books: embedded in a data folder, or on a PostgreSQL server. One code for both from here on.
+
+import { join } from 'node:path';
+import { agreementBooks } from './agreements.ts';
+import type { Books, Store } from './books.ts';
+import { type Connection, Pool } from './connection.ts';
+import { openEmbedded } from './embedded.ts';
+import { engagementBooks } from './engagements.ts';
+import { invoiceBooks } from './invoices.ts';
+import { lockFolder } from './lock.ts';
+import { migrate } from './migrate.ts';
+import { addOrganisation, organisationBooks } from './organisations.ts';
+import { isId } from './page.ts';
+import { partyBooks } from './parties.ts';
+import { paymentBooks } from './payments.ts';
+import { seasonBooks } from './seasons.ts';
+import { checkServer, connectTo } from './server.ts';
+import { addSession, organisationOf, organisationsKept } from './sessions.ts';
+import { tariffBooks } from './tariffs.ts';
+import { inTransaction, type Transaction } from './transaction.ts';
+
+/** Where the books are: in a folder of this machine, or on a server. */
+export type Place = { readonly dataDir: string } | { readonly databaseUrl: string };
+
+const BOOKS_ROLE = 'colla_books';
+const AT_THE_DOOR = 'begin; set local role colla_door';
+const CONNECTIONS = 10;
+
+/**
+ * Opens the books and brings their tables up to date. Throws `Refused` where the folder is in use by another
+ * program, or the server is out of reach or older than PostgreSQL 15.
+ */
+export async function openStore(place: Place): Promise<Store> {
+  return 'dataDir' in place ? openFolder(place.dataDir) : openServer(place.databaseUrl);
+}
+
+async function openFolder(dataDir: string): Promise<Store> {
+  const unlock = lockFolder(dataDir);
+  try {
+    const connection = await openEmbedded(join(dataDir, 'books'));
+    await migrate(connection);
+    await connection.run(`set time zone 'UTC'; set role ${BOOKS_ROLE}`);
+    return storeOn(new Pool([connection]), unlock);
+  } catch (reason) {
+    unlock();
+    throw reason;
+  }
+}
+
+async function openServer(databaseUrl: string): Promise<Store> {
+  const owner = connectTo(databaseUrl);
+  try {
+    await checkServer(owner, databaseUrl);
+    await migrate(owner);
+  } finally {
+    await owner.close();
+  }
+  // Every connection is the bound role's from its first moment: one that is made again after a loss, too.
+  const connections = Array.from({ length: CONNECTIONS }, () => connectTo(databaseUrl, BOOKS_ROLE));
+  return storeOn(new Pool(connections), () => undefined);
+}
+
+function storeOn(pool: Pool, closed: () => void): Store {
+  const run = <Answer>(opening: string, work: (transaction: Transaction) => Promise<Answer>) =>
+    pool.lend((connection: Connection) => inTransaction(connection, opening, work));
+  return {
+    within: (organisation, work) => run(opening(organisation), (transaction) => work(booksIn(transaction))),
+    organisations: () => run(AT_THE_DOOR, organisationsKept),
+    addOrganisation: (organisation) =>
+      run(opening(organisation.id), (transaction) => addOrganisation(transaction, organisation)),
+    addSession: ({ organisation, ...session }) =>
+      run(opening(organisation), (transaction) => addSession(transaction, session)),
+    session: (tokenHash, now) =>
+      run(AT_THE_DOOR, (transaction) => organisationOf(transaction, tokenHash, now)),
+    async close() {
+      await pool.close();
+      closed();
+    },
+  };
+}
+
+/** Begins a transaction of one organisation. It is one message, so the id is written into it: nothing but an id may be. */
+function opening(organisation: string): string {
+  if (!isId(organisation)) throw new Error('this is the id of no organisation');
+  return `begin; select set_config('colla.organisation', '${organisation}', true)`;
+}
+
+function booksIn(transaction: Transaction): Books {
+  return {
+    ...organisationBooks(transaction),
+    ...partyBooks(transaction),
+    ...tariffBooks(transaction),
+    ...engagementBooks(transaction),
+    ...agreementBooks(transaction),
+    ...invoiceBooks(transaction),
+    ...paymentBooks(transaction),
+    ...seasonBooks(transaction),
+  };
+}

@@ -1,0 +1,62 @@
+// Payments and what they were allocated to.
+
+import type { Payment } from '@colla/invoicing';
+import { eq, sql } from 'drizzle-orm';
+import type { Books } from './books.ts';
+import { isId, paging } from './page.ts';
+import { adding, packed, packedRows, present, unpack, unpackRows } from './rows.ts';
+import { statement } from './statement.ts';
+import { allocations } from './tables/allocations.ts';
+import { invoices } from './tables/invoices.ts';
+import { payments } from './tables/payments.ts';
+import type { Transaction } from './transaction.ts';
+
+const whole = sql`${packed(payments)}, ${packedRows(
+  allocations,
+  eq(allocations.paymentId, payments.id),
+  sql`${allocations.position}`,
+)}`;
+const ofEngagement = statement(sql`select ${whole} from ${payments}
+  where ${payments.id} in (
+    select ${allocations.paymentId} from ${allocations}
+      join ${invoices} on ${eq(invoices.id, allocations.invoice)}
+      where ${eq(invoices.engagement, sql.placeholder('engagement'))})
+  order by ${payments.receivedOn}, ${payments.id}`);
+const latestFirst = paging({
+  name: 'payments',
+  by: 'day',
+  newestFirst: true,
+  order: [sql`${payments.receivedOn}`, sql`${payments.id}`],
+  select: whole,
+  from: sql`${payments}`,
+  read: payment,
+});
+const addPayment = adding(payments);
+const addAllocations = adding(allocations);
+
+export function paymentBooks(
+  transaction: Transaction,
+): Pick<Books, 'payments' | 'paymentsOf' | 'savePayment'> {
+  return {
+    payments: (page) => latestFirst(transaction, page),
+    paymentsOf: async (engagement) =>
+      isId(engagement) ? (await ofEngagement(transaction, { engagement })).map(payment) : [],
+    async savePayment({ allocations, ...received }) {
+      const { id: paymentId, currency } = received;
+      await Promise.all([
+        addPayment(transaction, [received]),
+        addAllocations(
+          transaction,
+          allocations.map((allocation, position) => ({ ...allocation, paymentId, position, currency })),
+        ),
+      ]);
+    },
+  };
+}
+
+function payment([json, allocated]: unknown[]): Payment {
+  return {
+    ...present(unpack(payments, JSON.parse(String(json)) as unknown[])),
+    allocations: unpackRows(allocations, allocated).map(({ invoice, amount }) => ({ invoice, amount })),
+  };
+}
