@@ -22,16 +22,20 @@ export function toDecimal(amount: bigint, currency: Currency): string {
  */
 export function fromDecimal(text: string, currency: Currency): OrRefusal<bigint> {
   const match = /^(-?)(\d+)(?:\.(\d+))?$/.exec(text.trim());
-  if (!match) {
-    return new Refusal(
-      'money/not-an-amount',
-      `“${text}” is not an amount. Write figures, such as 45 or 45.00.`,
-      {
-        text,
-      },
-    );
-  }
+  if (!match) return notAnAmount(text);
   const [, sign = '', whole = '', fraction = ''] = match;
+  return minorUnits({ text, sign, whole, fraction }, currency);
+}
+
+/** Figures taken apart, and the text they were read from. */
+interface Figures {
+  readonly text: string;
+  readonly sign: string;
+  readonly whole: string;
+  readonly fraction: string;
+}
+
+function minorUnits({ text, sign, whole, fraction }: Figures, currency: Currency): OrRefusal<bigint> {
   const digits = minorDigits(currency);
   if (fraction.length > digits) return tooManyDecimals(text, currency, digits);
   const amount = BigInt(whole + fraction.padEnd(digits, '0'));
@@ -43,11 +47,19 @@ export function fromDecimal(text: string, currency: Currency): OrRefusal<bigint>
   return sign ? -amount : amount;
 }
 
+function notAnAmount(text: string): Refusal {
+  return new Refusal(
+    'money/not-an-amount',
+    `“${text}” is not an amount. Write figures, such as 45 or 45.00.`,
+    { text },
+  );
+}
+
 function tooManyDecimals(text: string, currency: Currency, digits: number): Refusal {
   const has = digits === 0 ? 'no decimals' : `${digits} decimals`;
   return new Refusal(
     'money/too-many-decimals',
-    `“${text}” has more decimals than ${currency} has: ${currency} has ${has}. Round it to the nearest ${digits === 0 ? 'whole unit' : 'cent'} first.`,
+    `“${text}” has more decimals than ${currency} has: ${currency} has ${has}. Round it to ${digits === 0 ? 'a whole number' : `${digits} decimals`} first.`,
     { text, currency, digits },
   );
 }
@@ -55,17 +67,28 @@ function tooManyDecimals(text: string, currency: Currency, digits: number): Refu
 /**
  * Reads an amount as people type it in `locale`: `1,234.50` or `1.234,50` or `1 234,5`. The last of `.` and
  * `,` is the decimal mark unless it groups thousands in that locale (`1.234` is 1234 in German, 1.234 in English).
+ * Refuses what `fromDecimal` refuses, and figures grouped as nobody groups them.
  */
 export function fromTyped(text: string, currency: Currency, locale: string): OrRefusal<bigint> {
-  const { group, decimal } = marksOf(locale);
-  const bare = text
-    .trim()
-    .replace(/[\s\u00a0\u202f’']/g, '')
-    .replace(/^\u2212/, '-');
-  const grouped = new RegExp(`^-?\\d{1,3}(\\${group}\\d{3})+(\\${decimal}\\d+)?$`);
-  if (grouped.test(bare)) return fromDecimal(bare.replaceAll(group, '').replace(decimal, '.'), currency);
-  const marks = bare.match(/[.,]/g) ?? [];
-  return fromDecimal(marks.length === 1 ? bare.replace(/[.,]/, '.') : bare.replace(decimal, '.'), currency);
+  const [, sign = '', typed = ''] = /^([-\u2212]?)(.*)$/.exec(text.trim()) ?? [];
+  const mark = decimalMark(typed, locale);
+  const at = mark === undefined ? typed.length : typed.lastIndexOf(mark);
+  const whole = typed.slice(0, at);
+  const fraction = typed.slice(at + 1);
+  if (!/\d/.test(typed) || !GROUPED.test(whole) || !/^\d*$/.test(fraction)) return notAnAmount(text);
+  return minorUnits({ text, sign, whole: whole.replace(/\D/g, '') || '0', fraction }, currency);
+}
+
+/** Digits alone, or in groups that one mark parts: threes, and the twos of Indian lakhs. */
+const GROUPED = /^(\d*|\d{1,3}([.,\s’'])(\d{2,3}\2)*\d{3})$/;
+
+/** The mark that begins the decimals, where one does. */
+function decimalMark(typed: string, locale: string): string | undefined {
+  const marks: string[] = typed.match(/[.,]/g) ?? [];
+  const last = marks.at(-1);
+  if (marks.some((mark) => mark !== last)) return last;
+  const groups = marks.length > 1 || (last === groupMark(locale) && /^\d{1,3}[.,]\d{3}$/.test(typed));
+  return groups ? undefined : last;
 }
 
 /** Money for a reader of `locale`, with its currency: `£1,234.50`, `1.234,50 €`. Minus is U+2212. */
@@ -99,9 +122,8 @@ function formatter(locale: string, currency: Currency, style: 'currency' | 'deci
   return made;
 }
 
-function marksOf(locale: string): { group: string; decimal: string } {
+/** What parts thousands in a locale; nothing where it has no such mark. */
+function groupMark(locale: string): string | undefined {
   const parts = new Intl.NumberFormat(locale).formatToParts(1234567.5);
-  const of = (type: string, otherwise: string) =>
-    parts.find((part) => part.type === type)?.value ?? otherwise;
-  return { group: of('group', ','), decimal: of('decimal', '.') };
+  return parts.find((part) => part.type === 'group')?.value;
 }
