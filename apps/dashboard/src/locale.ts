@@ -79,6 +79,12 @@ export function readTyped(typed: string, code: string): OrRefusal<string> {
   return refused(minor) ? minor : toDecimal(minor, of);
 }
 
+/** Decimal text as a field shows it to be typed over: the locale's own mark, and no groups. */
+export function asTyped(decimal: string, of = locale): string {
+  const parts = new Intl.NumberFormat(of).formatToParts(1.5);
+  return decimal.replace('.', parts.find(({ type }) => type === 'decimal')?.value ?? '.');
+}
+
 function moneyOf(amount: string, code: string): { amount: bigint; currency: Currency } {
   const of = granted(currency(code));
   return { amount: granted(fromDecimal(amount, of)), currency: of };

@@ -2,6 +2,7 @@
 
 import { type Currency, fromDecimal, fromTyped, toDecimal } from '@colla/money';
 import { refused } from '@colla/refusal';
+import { asTyped } from '../../locale.ts';
 import { readFigure, sayFigure } from './figure.ts';
 import type { Parameter, Shape } from './parameter.ts';
 
@@ -190,13 +191,10 @@ export function freshOf(shape: Shape, reader: Reader): Typed {
   return type(shape, undefined, false, reader);
 }
 
-/** Decimal text with the mark that the reader types: `45.00` is `45,00` in German. */
 function sayAmount(written: unknown, { currency, locale }: Reader): string {
   if (written === undefined) return '';
   const amount = fromDecimal(String(written), currency);
-  if (refused(amount)) return String(written);
-  const mark = new Intl.NumberFormat(locale).formatToParts(1.5).find(({ type }) => type === 'decimal')?.value;
-  return toDecimal(amount, currency).replace('.', mark ?? '.');
+  return refused(amount) ? String(written) : asTyped(toDecimal(amount, currency), locale);
 }
 
 export function fieldsOf(typed: Typed): Fields {

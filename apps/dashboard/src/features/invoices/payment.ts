@@ -1,0 +1,47 @@
+// A payment as it is typed, read into what the server keeps.
+
+import { refused } from '@colla/refusal';
+import type { InvoiceJson, Problem, RequestOf } from '@colla/wire';
+import { invoices as say } from '../../catalogue/invoices.ts';
+import { asTyped, readTyped } from '../../locale.ts';
+
+export interface PaymentDraft {
+  /** As typed. */
+  readonly amount: string;
+  readonly receivedOn: string;
+  readonly method: NonNullable<RequestOf<'addPayment'>['body']['method']>;
+  readonly reference: string;
+}
+
+type Body = RequestOf<'addPayment'>['body'];
+
+/** A payment of all that is owed, received today by bank transfer. */
+export function startPayment({ owed }: Pick<InvoiceJson, 'owed'>, today: string): PaymentDraft {
+  return { amount: asTyped(owed), receivedOn: today, method: 'bank transfer', reference: '' };
+}
+
+/** What is sent, or the sentence that stands beside the amount. */
+export function paymentOf(
+  draft: PaymentDraft,
+  invoice: Pick<InvoiceJson, 'currency'>,
+  keepCredit: boolean,
+): { body: Body } | { wrong: { pointer: string; detail: string } } {
+  if (draft.amount.trim() === '') return { wrong: { pointer: '/amount', detail: say('emptyAmount') } };
+  const amount = readTyped(draft.amount, invoice.currency);
+  if (refused(amount)) return { wrong: { pointer: '/amount', detail: amount.sentence } };
+  const reference = draft.reference.trim();
+  const body = {
+    receivedOn: draft.receivedOn,
+    amount,
+    method: draft.method,
+    ...(reference ? { reference } : {}),
+    ...(keepCredit ? { keepCredit } : {}),
+  };
+  return { body };
+}
+
+/** How much more came in than is owed, where that is why the server did not keep it; decimal text. */
+export function overpaid(problem: Problem | undefined): string | undefined {
+  const over = problem?.type.endsWith('more-than-owed') ? problem.facts?.over : undefined;
+  return typeof over === 'string' ? over : undefined;
+}
