@@ -29,9 +29,14 @@ export function connectTo(databaseUrl: string, role?: string): Connection {
     get losses() {
       return losses;
     },
-    query: (text, values) => client.unsafe(text, [...values] as string[], { prepare: true }).values(),
+    // `execute` sends it now: left to `await`, a later statement could be sent before an earlier one.
+    query: (text, values) =>
+      client
+        .unsafe(text, [...values] as string[], { prepare: true })
+        .values()
+        .execute(),
     run: async (text) => {
-      await client.unsafe(text).simple();
+      await client.unsafe(text).simple().execute();
     },
     close: () => client.end(),
   };
