@@ -13,4 +13,4 @@ export {
   span,
   type WrittenSpan,
 } from './span.ts';
-export { CHANGES_OF_2026, staleZones, staleZoneWarning, type Zone, zone } from './zone.ts';
+export { CHANGES_OF_2026, type KnownOffset, staleZones, staleZoneWarning, type Zone, zone } from './zone.ts';

@@ -25,11 +25,16 @@ export interface WrittenSpan {
  */
 export function span(written: WrittenSpan): OrRefusal<Span> {
   const start = localTime(written.on, written.from, written.zone);
-  if (refused(start)) return start.at(start.code === 'calendar/unknown-zone' ? '/zone' : '/from');
+  if (refused(start)) return start.at(fieldOf(start, { day: '/on', time: '/from' }));
   const end = localTime(written.untilOn ?? written.on, written.until, written.zone);
-  if (refused(end)) return end.at('/until');
+  if (refused(end)) return end.at(fieldOf(end, { day: '/untilOn', time: '/until' }));
   if (Temporal.ZonedDateTime.compare(end, start) <= 0) return endsBeforeItStarts(written);
   return { start, end };
+}
+
+function fieldOf({ code }: Refusal, fields: { day: string; time: string }): string {
+  if (code === 'calendar/unknown-zone') return '/zone';
+  return code === 'calendar/no-such-day' ? fields.day : fields.time;
 }
 
 /** Local day and time at a place as an instant with its zone; refuses what the clock there does not show. */
@@ -79,10 +84,15 @@ export function minutesOf({ start, end }: Span): number {
   return Math.round((end.epochMilliseconds - start.epochMilliseconds) / 60_000);
 }
 
-/** Reads an instant written with its zone (RFC 9557, `2026-03-14T10:00:00+00:00[Europe/London]`). */
+/**
+ * Reads an instant written with its zone (RFC 9557, `2026-03-14T10:00:00+00:00[Europe/London]`); the offset says
+ * which instant, the zone how it is shown. Refuses what is none, and a zone that is a bare offset.
+ */
 export function readInstant(text: string): OrRefusal<Temporal.ZonedDateTime> {
   try {
-    return Temporal.ZonedDateTime.from(text, { offset: 'use' });
+    const read = Temporal.ZonedDateTime.from(text, { offset: 'use' });
+    const place = zone(read.timeZoneId);
+    return refused(place) ? place : read;
   } catch {
     return new Refusal(
       'calendar/no-such-instant',

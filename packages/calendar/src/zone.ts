@@ -8,21 +8,24 @@ export type Zone = string & { readonly __brand: 'Zone' };
 
 const known = new Map<string, Zone>();
 
-/** Reads a zone name; refuses one the runtime does not know, and bare offsets, which forget the clock change. */
+/**
+ * Reads a zone name, whatever its capitals; refuses one the runtime does not know, and bare offsets, which
+ * forget the clock change.
+ */
 export function zone(name: string): OrRefusal<Zone> {
   const seen = known.get(name);
   if (seen) return seen;
-  if (!/^[A-Za-z]+(?:\/[A-Za-z0-9_+-]+)*$/.test(name) || !isKnown(name)) return noSuchZone(name);
-  known.set(name, name as Zone);
-  return name as Zone;
+  const found = /^[A-Za-z]+(?:\/[A-Za-z0-9_+-]+)*$/.test(name) ? asWritten(name) : undefined;
+  if (!found) return noSuchZone(name);
+  known.set(name, found);
+  return found;
 }
 
-function isKnown(name: string): boolean {
+function asWritten(name: string): Zone | undefined {
   try {
-    Temporal.Instant.fromEpochMilliseconds(0).toZonedDateTimeISO(name);
-    return true;
+    return Temporal.Instant.fromEpochMilliseconds(0).toZonedDateTimeISO(name).timeZoneId as Zone;
   } catch {
-    return false;
+    return undefined;
   }
 }
 
@@ -34,28 +37,38 @@ function noSuchZone(name: string): Refusal {
   );
 }
 
+/** An instant at which a zone's clocks are known to show an offset from UTC. */
+export interface KnownOffset {
+  readonly zone: string;
+  readonly instant: string;
+  readonly offset: string;
+}
+
 /**
  * Instants whose offset changed by law in 2026. Source: IANA time zone database, releases 2026a to 2026f, as
- * read in the project's check values (British Columbia, Alberta, Northwest Territories, Manitoba, Morocco).
+ * read in the project's check values (British Columbia, Alberta, Northwest Territories, Manitoba, Cuba, Morocco).
  */
-export const CHANGES_OF_2026 = [
+export const CHANGES_OF_2026: readonly KnownOffset[] = [
   { zone: 'America/Vancouver', instant: '2026-12-15T20:00:00Z', offset: '-07:00' },
   { zone: 'America/Edmonton', instant: '2026-12-15T20:00:00Z', offset: '-06:00' },
   { zone: 'America/Inuvik', instant: '2026-12-15T20:00:00Z', offset: '-06:00' },
   { zone: 'America/Winnipeg', instant: '2026-12-15T20:00:00Z', offset: '-05:00' },
+  { zone: 'America/Havana', instant: '2026-12-15T20:00:00Z', offset: '-04:00' },
   { zone: 'Africa/Casablanca', instant: '2026-12-15T20:00:00Z', offset: '+00:00' },
-] as const;
+];
 
 /** Zones for which this runtime would tell the wrong hour in winter 2026; empty where its zone data is current. */
-export function staleZones(): string[] {
-  return CHANGES_OF_2026.filter(
-    ({ zone, instant, offset }) => Temporal.Instant.from(instant).toZonedDateTimeISO(zone).offset !== offset,
-  ).map((change) => change.zone);
+export function staleZones(changes: readonly KnownOffset[] = CHANGES_OF_2026): string[] {
+  return changes
+    .filter(
+      ({ zone, instant, offset }) =>
+        Temporal.Instant.from(instant).toZonedDateTimeISO(zone).offset !== offset,
+    )
+    .map(({ zone }) => zone);
 }
 
 /** One sentence for the console when zone data is out of date; nothing where it is current. */
-export function staleZoneWarning(): string | undefined {
-  const stale = staleZones();
+export function staleZoneWarning(stale: readonly string[] = staleZones()): string | undefined {
   if (stale.length === 0) return undefined;
   return (
     `The time zone data of this runtime is older than the changes of 2026: times in ${stale.join(', ')} ` +
