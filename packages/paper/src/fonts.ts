@@ -1,0 +1,86 @@
+// The faces of the house: Source Serif 4 and Old Standard TT (both under the SIL Open Font License 1.1), read
+// from their packages once and shared by all documents: to read one again costs more than the document.
+
+import { readFile } from 'node:fs/promises';
+import { createRequire as requireFrom } from 'node:module';
+import type { Font, GlyphRun } from 'fontkit';
+import { FACE_NAMES, type Face, type FaceName, type Faces } from './face.ts';
+
+const FILES: Record<FaceName, string> = {
+  text: '@expo-google-fonts/source-serif-4/400Regular/SourceSerif4_400Regular.ttf',
+  italic: '@expo-google-fonts/source-serif-4/400Regular_Italic/SourceSerif4_400Regular_Italic.ttf',
+  display: '@expo-google-fonts/old-standard-tt/OldStandardTT_400Regular.ttf',
+};
+
+/** The parsed fonts, to draw with, and the same as faces, to lay out with. */
+export interface Fonts {
+  readonly parsed: Readonly<Record<FaceName, Font>>;
+  readonly faces: Faces;
+}
+
+let loaded: Promise<Fonts> | undefined;
+
+/** The fonts, read at the first call. */
+export function fonts(): Promise<Fonts> {
+  loaded ??= load();
+  return loaded;
+}
+
+async function load(): Promise<Fonts> {
+  const [text, italic, display] = await Promise.all(FACE_NAMES.map(parse));
+  if (!text || !italic || !display) throw new Error('a font of the house is missing');
+  return {
+    parsed: { text, italic, display },
+    faces: { text: faceOf(text), italic: faceOf(italic), display: faceOf(display) },
+  };
+}
+
+async function parse(name: FaceName): Promise<Font> {
+  const { create } = await import('fontkit');
+  const font = create(await readFile(requireFrom(import.meta.url).resolve(FILES[name])));
+  if ('fonts' in font) throw new Error(`${FILES[name]} holds several fonts`);
+  // pdfkit scales the runs that it is given to thousandths, in place: harmless only where they are that already.
+  if (font.unitsPerEm !== 1000) throw new Error(`${FILES[name]} is not drawn in thousandths`);
+  nameGlyphs(font);
+  rememberRuns(font);
+  return font;
+}
+
+/**
+ * Says for each glyph which letter it stands for. fontkit believes whoever asks first, and several letters may
+ * share a glyph, so that without this a document's bytes would depend on the documents before it. The joined
+ * letters (U+FB00 to U+FB06) are left to the words they join: `fi` is to be found as `f` and `i`.
+ */
+function nameGlyphs(font: Font): void {
+  for (const letter of font.characterSet) {
+    if (letter < 0xfb00 || letter > 0xfb06) font.glyphForCodePoint(letter);
+  }
+}
+
+const REMEMBERED = 8_192;
+const LONGEST = 48;
+
+/** Shapes a word once for all documents: plain runs of words, and only so many. */
+function rememberRuns(font: Font): void {
+  const shape = font.layout.bind(font);
+  const known = new Map<string, GlyphRun>();
+  font.layout = (text, ...how) => {
+    if (text.length > LONGEST || how.some((option) => option !== undefined)) return shape(text, ...how);
+    const run = known.get(text) ?? shape(text);
+    if (known.size >= REMEMBERED) known.clear();
+    known.set(text, run);
+    return run;
+  };
+}
+
+function faceOf(font: Font): Face {
+  return {
+    widthOf: (text) => words(text).reduce((width, word) => width + font.layout(word).advanceWidth, 0),
+    holds: (text) => [...text].every((letter) => font.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0)),
+  };
+}
+
+/** Words with the space after each, as pdfkit shapes them, so that what is measured is what is drawn. */
+function words(text: string): string[] {
+  return text.match(/[^ ]* |[^ ]+/g) ?? [];
+}

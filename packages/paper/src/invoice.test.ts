@@ -1,0 +1,229 @@
+import { currency } from '@colla/money';
+import { granted } from '@colla/refusal';
+import { expect, test } from 'vitest';
+import { inEuro, lessons, line, recital, split } from '../examples.ts';
+import { fonts } from './fonts.ts';
+import { invoiceLayout } from './invoice.ts';
+import { type Layout, PAPERS, type Paper } from './page.ts';
+import type { InvoiceReader } from './reading.ts';
+
+const { faces } = await fonts();
+const atHome: InvoiceReader = { paper: 'A4', locale: 'en-GB' };
+
+/** What stands on a page, a line each, with a bar where the eye leaps. */
+function read({ pages }: Layout, page = 0): string[] {
+  const lines = new Map<number, { x: number; text: string }[]>();
+  for (const { x, y, text } of pages[page]?.words ?? []) lines.set(y, [...(lines.get(y) ?? []), { x, text }]);
+  const down = [...lines].sort(([a], [b]) => a - b);
+  return down.map(([, words]) =>
+    words
+      .sort((a, b) => a.x - b.x)
+      .map(({ text }) => text)
+      .join(' | '),
+  );
+}
+
+const laidOut = (invoice = recital, reader: Partial<InvoiceReader> = {}) =>
+  invoiceLayout(invoice, { ...atHome, ...reader }, faces);
+
+test('an invoice for a recital says who, to whom, for what, how much and how to pay', () => {
+  expect(read(laidOut())).toEqual([
+    'Rosalind Vanterpool, piano',
+    '12 Orchard Row · Nether Wallow · rosalind@example.org · 01632 960147',
+    'Invoice 2026-0007',
+    'Winter songs: a recital at the Assembly Rooms, Nether Wallow',
+    'To | Issued | 16 March 2026',
+    'Agnieszka Żółkiewska | Due | 15 April 2026',
+    '4 Mill Lane',
+    'Nether Wallow',
+    'Day | For | Quantity | Rate | Amount',
+    '3 Mar 2026 | Rehearsal | 1.25 hours | 60.00 | 75.00',
+    '12 Mar 2026 | Rehearsal in the hall | 1.5 hours | 60.00 | 90.00',
+    '14 Mar 2026 | Recital | 1 recital | 220.00 | 220.00',
+    '14 Mar 2026 | Travel, Nether Wallow to Assembly Rooms | 61.111 miles | 0.45 | 27.50',
+    'To pay | £412.50',
+    'How to pay | Terms',
+    'Rosalind Vanterpool | Payment is due 30 days after the invoice.',
+    'Wallow & District Bank',
+    'Account EXAMPLE 0042 7719',
+    'Please quote 2026-0007.',
+  ]);
+});
+
+test('an office finds its own reference, both tax numbers, and the tax apart', () => {
+  const lines = read(laidOut(split));
+  expect(lines).toContain('Their Accompanists, Registered Charity | Your reference | Order LB/2026/118-B');
+  expect(lines).toContain('Tax number EXAMPLE 990 118');
+  expect(lines[1]).toMatch(/ · Tax number EXAMPLE 118 204$/);
+  expect(lines.filter((line) => /^Before tax|^VAT|^To pay/.test(line))).toEqual([
+    'Before tax | 1,050.00',
+    'VAT, 20\u00a0% of 1,050.00 | 210.00',
+    'To pay | £1,260.00',
+  ]);
+});
+
+test('a payer of half sees the whole it is half of; a share of a sum is said as a share', () => {
+  const lines = read(laidOut(split));
+  expect(lines).toContain('10 May 2026 | Final round | 1/2 | 1,000.00 | 500.00');
+  expect(lines).toContain('4 × 250.00 = 1,000.00; 1/2 of it = 500.00');
+  expect(lines).toContain('10 May 2026 | Sunday | 20\u00a0% | 500.00 | 100.00');
+});
+
+test('what is taken off for the whole engagement stands under no day and by no rate', () => {
+  expect(read(laidOut(split))).toContain('Arranged in good time | −100.00');
+});
+
+test('tax inside the price is said below what is to pay', () => {
+  const lines = read(laidOut(inEuro));
+  expect(lines).toContain('To pay | €412.50');
+  expect(lines).toContain('Includes VAT at 10\u00a0%: 37.50 on 375.00 before tax.');
+  expect(lines.some((line) => line.startsWith('Before tax'))).toBe(false);
+});
+
+test.each([
+  ['E', 'VAT, exempt | 0.00'],
+  ['AE', 'VAT, reverse charge: the payer accounts for it | 0.00'],
+  ['O', 'VAT, outside its scope | 0.00'],
+])('a tax of category %s says in words why none is charged', (code, expected) => {
+  const taxes = [{ name: 'VAT', rate: 0, code, inside: false, base: 41250n, amount: 0n }];
+  expect(read(laidOut({ ...recital, taxes }))).toContain(expected);
+});
+
+test('what was paid already is taken off what is to pay', () => {
+  const lines = read(laidOut(recital, { standing: { paid: 10000n, owed: 31250n } }));
+  expect(lines.slice(13, 16)).toEqual(['To pay | 412.50', 'Received | −100.00', 'Left to pay | £312.50']);
+});
+
+test('an invoice that is paid says so', () => {
+  const lines = read(laidOut(recital, { standing: { paid: 41250n, owed: 0n } }));
+  expect(lines).toContain('Left to pay | £0.00');
+  expect(lines).toContain('Paid in full, with thanks.');
+});
+
+test('without a day on any line there is no column of days', () => {
+  const lines = [line('Accompanying the class', 5000n)];
+  expect(read(laidOut({ ...recital, lines, total: 5000n }))).toContain('For | Quantity | Rate | Amount');
+});
+
+test('a difference from an earlier invoice shows its arithmetic and its amount alone', () => {
+  const lines = [
+    line('Rehearsal, changed', 1500n, {
+      unit: 'difference',
+      arithmetic: '1.5 × 60.00 = 90.00; invoiced before 75.00',
+    }),
+  ];
+  const read_ = read(laidOut({ ...recital, lines, total: 1500n }));
+  expect(read_).toContain('Rehearsal, changed | 15.00');
+  expect(read_).toContain('1.5 × 60.00 = 90.00; invoiced before 75.00');
+});
+
+test.each([
+  [{ count: 1, of: 1 }, '30 minutes', '30 minutes'],
+  [{ count: 3, of: 1 }, '30 minutes', '3 × 30 minutes'],
+  [{ count: 1, of: 1 }, 'jury', '1 jury'],
+  [{ count: 4, of: 1 }, 'requested work', '4 × requested work'],
+  [{ count: 23_400, of: 1000 }, 'km', '23.4 km'],
+])('a quantity of %o of the unit “%s” is said as “%s”', (quantity, unit, expected) => {
+  const lines = [line('Work', 2000n, { quantity, unit, rate: 2000n })];
+  expect(read(laidOut({ ...recital, lines }))).toContain(`Work | ${expected} | 20.00 | 20.00`);
+});
+
+test('a German reader sees days and figures as German has them, and the sign of the euro after its figure', () => {
+  const lines = read(laidOut(inEuro, { locale: 'de-DE' }));
+  expect(lines).toContain('12. März 2026 | Rehearsal in the hall | 1,5 hours | 60,00 | 90,00');
+  expect(lines).toContain('To pay | 412,50 | €');
+});
+
+test('figures share one right edge, with the sign that follows the sum beyond it', () => {
+  const { pages } = laidOut(inEuro, { locale: 'de-DE' });
+  const words = pages[0]?.words ?? [];
+  const edges = ['75,00', '90,00', '27,50', '412,50'].map((text) => {
+    const word = words.findLast((word) => word.text === text);
+    return word && word.x + word.width;
+  });
+  const [first = 0, ...others] = edges;
+  for (const edge of others) expect(edge).toBeCloseTo(first, 6);
+  expect(first).toBeLessThan(PAPERS.A4.width - 62);
+});
+
+test('a currency whose sign no face holds is named by its code', () => {
+  const shekel = granted(currency('ILS'));
+  expect(read(laidOut({ ...recital, currency: shekel }))).toContain('To pay | ILS\u00a0412.50');
+});
+
+// A4 leaves 709.89 points: 292.3 to the foot of the first row, 19 for each further one; on the next page 18.4 for
+// the head and 19 a row. Letter leaves 660.
+test.each<[Paper, number, number[]]>([
+  ['A4', 3, [22, 36, 2]],
+  ['Letter', 3, [20, 33, 7]],
+])(
+  'sixty lines on %s take %i pages, each with the head of the table and its number',
+  (paper, count, rows) => {
+    const layout = laidOut(lessons(60), { paper });
+    const pages = layout.pages.map((_, page) => read(layout, page));
+    expect(pages).toHaveLength(count);
+    expect(pages.map((lines) => lines.filter((line) => / 2026 \| Lesson/.test(line)).length)).toEqual(rows);
+    for (const [page, lines] of pages.entries()) {
+      expect(lines).toContain('Day | For | Quantity | Rate | Amount');
+      expect(lines.at(-1)).toBe(`2026-0031 · page ${page + 1} of ${count}`);
+    }
+  },
+);
+
+test('however many lines, the sum to pay never stands on a page without a line', () => {
+  for (let count = 1; count <= 75; count += 1) {
+    const layout = laidOut(lessons(count));
+    const page = layout.pages.findIndex((_, at) =>
+      read(layout, at).some((line) => line.startsWith('To pay')),
+    );
+    expect(read(layout, page).some((line) => / \| Lesson with/.test(line))).toBe(true);
+  }
+});
+
+test('an invoice of one page does not number it', () => {
+  expect(read(laidOut()).join()).not.toContain('page 1');
+});
+
+test.each<Paper>(['A4', 'Letter'])('on %s long names, words and sums stay within the margins', (paper) => {
+  const endless = 'Donaudampfschifffahrtskonservatoriumskorrepetitionsbeauftragter'.repeat(8);
+  const most = 9_223_372_036_854_775_807n;
+  const layout = laidOut(
+    {
+      ...split,
+      title: endless,
+      from: { name: endless, address: [endless], taxNumber: endless },
+      to: { ...split.to, name: endless, reference: endless },
+      payTo: [endless],
+      lines: [line(endless, most, { arithmetic: `${endless}; = 1` })],
+      total: most,
+      note: `${endless}\n${endless}`,
+    },
+    { paper, locale: 'de-DE' },
+  );
+  const { width, height } = PAPERS[paper];
+  for (const { x, y, width: wide } of layout.pages.flatMap(({ words }) => words)) {
+    expect(x).toBeGreaterThanOrEqual(62 - 0.01);
+    expect(x + wide).toBeLessThanOrEqual(width - 62 + 0.01);
+    expect(y).toBeLessThan(height - 40);
+  }
+});
+
+test('the note is said paragraph by paragraph', () => {
+  const lines = read(laidOut({ ...recital, note: 'Thank you.\nThe scores are in the post.' }));
+  expect(lines.slice(-3)).toEqual(['Note', 'Thank you.', 'The scores are in the post.']);
+});
+
+test('what is read aloud comes in order: heading, payer, table with heads and rows, sums, how to pay', () => {
+  const { root } = laidOut();
+  expect(root.parts.map(({ role }) => role).join(' ')).toBe(
+    'P P H1 P H2 P P P P P Table Table H2 P P P P H2 P',
+  );
+  const [lines, sums] = root.parts.filter(({ role }) => role === 'Table');
+  expect(lines?.parts.map((row) => row.parts.map(({ role }) => role).join(' '))).toEqual([
+    'TH TH TH TH TH',
+    ...Array.from({ length: 4 }, () => 'TD TD TD TD TD'),
+  ]);
+  expect(sums?.parts.map((row) => row.parts.map(({ role, scope }) => `${role} ${scope ?? ''}`))).toEqual([
+    ['TH Row', 'TD '],
+  ]);
+});

@@ -1,0 +1,93 @@
+// The words documents are written with, one catalogue a language.
+
+/** What a tax is where its rate is none, by the category of EN 16931 (UNCL 5305). */
+type Untaxed = Readonly<Record<string, string>>;
+
+export interface Words {
+  readonly invoice: (number: string) => string;
+  readonly to: string;
+  readonly issued: string;
+  readonly due: string;
+  readonly yourReference: string;
+  readonly ourReference: string;
+  readonly taxNumber: (number: string) => string;
+  readonly day: string;
+  readonly service: string;
+  readonly quantity: string;
+  readonly rate: string;
+  readonly amount: string;
+  readonly beforeTax: string;
+  readonly tax: (tax: { name: string; share: string; base: string }) => string;
+  readonly untaxed: Untaxed;
+  readonly taxInside: (tax: { name: string; share: string; amount: string; base: string }) => string;
+  readonly toPay: string;
+  readonly received: string;
+  readonly leftToPay: string;
+  readonly paid: string;
+  readonly howToPay: string;
+  readonly quote: (number: string) => string;
+  readonly terms: string;
+  readonly note: string;
+  readonly page: (number: string, page: number, pages: number) => string;
+  /** One and several of a unit; a unit that is not here is said as it is. `''`: the line itself says it. */
+  readonly units: Readonly<Record<string, readonly [one: string, several: string]>>;
+}
+
+const en: Words = {
+  invoice: (number) => `Invoice ${number}`,
+  to: 'To',
+  issued: 'Issued',
+  due: 'Due',
+  yourReference: 'Your reference',
+  ourReference: 'Our reference',
+  taxNumber: (number) => `Tax number ${number}`,
+  day: 'Day',
+  service: 'For',
+  quantity: 'Quantity',
+  rate: 'Rate',
+  amount: 'Amount',
+  beforeTax: 'Before tax',
+  tax: ({ name, share, base }) => `${name}, ${share} of ${base}`,
+  untaxed: {
+    Z: 'zero rate',
+    E: 'exempt',
+    AE: 'reverse charge: the payer accounts for it',
+    O: 'outside its scope',
+  },
+  taxInside: ({ name, share, amount, base }) =>
+    `Includes ${name} at ${share}: ${amount} on ${base} before tax.`,
+  toPay: 'To pay',
+  received: 'Received',
+  leftToPay: 'Left to pay',
+  paid: 'Paid in full, with thanks.',
+  howToPay: 'How to pay',
+  quote: (number) => `Please quote ${number}.`,
+  terms: 'Terms',
+  note: 'Note',
+  page: (number, page, pages) => `${number} · page ${page} of ${pages}`,
+  units: {
+    hour: ['hour', 'hours'],
+    'half hour': ['half hour', 'half hours'],
+    km: ['km', 'km'],
+    mile: ['mile', 'miles'],
+    day: ['day', 'days'],
+    call: ['call', 'calls'],
+    rehearsal: ['rehearsal', 'rehearsals'],
+    recital: ['recital', 'recitals'],
+    soloist: ['soloist', 'soloists'],
+    cost: ['', ''],
+    difference: ['', ''],
+    engagement: ['', ''],
+    limit: ['', ''],
+    cancellation: ['', ''],
+  },
+};
+
+const catalogues: Readonly<Record<string, Words>> = { en };
+
+/** The words for a reader of `locale`, and the language they are in: English where there are no others yet. */
+export function wordsFor(locale: string): { words: Words; language: string } {
+  const { language } = new Intl.Locale(locale);
+  const words = catalogues[language];
+  return words ? { words, language: locale } : { words: en, language: 'en' };
+}
