@@ -1,7 +1,7 @@
 // Asks the API by the table of paths: one function a route, typed by its schemas. Loads no schema itself, so that a
 // browser that only asks carries no validator.
 
-import { paths } from './paths.ts';
+import { paths, problemType } from './paths.ts';
 import type { Problem } from './problem.ts';
 import type { AnswerOf, RequestOf, RouteName } from './routes.ts';
 
@@ -13,6 +13,11 @@ export class ProblemError extends Error {
     super(problem.detail);
     this.name = 'ProblemError';
   }
+}
+
+/** Whether a problem comes from a refusal of this code, such as `invoicing/more-than-owed`. */
+export function isProblemOf(problem: Problem, code: string): boolean {
+  return problem.type === problemType(code);
 }
 
 interface How {

@@ -5,6 +5,7 @@ export * from './invoices.ts';
 export * from './misread.ts';
 export { openApi } from './openapi.ts';
 export * from './organisations.ts';
+export { problemType } from './paths.ts';
 export * from './problem.ts';
 export * from './read.ts';
 export * from './read-engagement.ts';

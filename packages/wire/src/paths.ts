@@ -48,3 +48,8 @@ export const paths = {
   addSeason: { method: 'post', path: '/seasons' },
   getSeasonScore: { method: 'get', path: '/seasons/:id/score' },
 } as const;
+
+/** The address that names a kind of problem, from the code of its refusal: `invoicing/more-than-owed`. */
+export function problemType(code: string): string {
+  return `/api/problems/${code}`;
+}

@@ -1,6 +1,6 @@
 // Domain values as they go over the wire: amounts as decimal text, days and instants as text, nothing hidden added.
 
-import type { Season } from '@colla/calendar';
+import type { Season, Temporal } from '@colla/calendar';
 import {
   type Agreement,
   type Engagement,
@@ -14,7 +14,14 @@ import type { Call, Standing } from '@colla/hours';
 import { toDecimal } from '@colla/money';
 import { type Cost, sentencesOf, type Tariff } from '@colla/rates';
 import { distanceText, type Leg } from '@colla/travel';
-import type { AgreementJson, CallJson, EngagementJson, LegJson, WorkJson } from './engagements.ts';
+import type {
+  AgreementJson,
+  CallJson,
+  EngagementJson,
+  EngagementSummaryJson,
+  LegJson,
+  WorkJson,
+} from './engagements.ts';
 import type { OrganisationJson, PartyJson } from './organisations.ts';
 import type { SeasonJson } from './seasons.ts';
 import type { TariffJson, TariffWholeJson } from './tariffs.ts';
@@ -59,6 +66,27 @@ function writtenOf({ written }: Tariff): TariffJson['latest']['written'] {
   return {
     ...written,
     clauses: written.clauses.map((clause) => ({ ...clause, terms: { ...clause.terms } })),
+  };
+}
+
+/** One line of the list of engagements, as kept. */
+interface Summary {
+  readonly id: string;
+  readonly title: string;
+  readonly stage: Engagement['stage'];
+  readonly soloist?: string;
+  readonly institution?: string;
+  readonly calls: number;
+  readonly first?: Temporal.ZonedDateTime;
+  readonly last?: Temporal.ZonedDateTime;
+  readonly partsWanted: number;
+}
+
+export function showEngagementSummary({ first, last, ...of }: Summary): EngagementSummaryJson {
+  return {
+    ...of,
+    ...(first ? { first: first.toString() } : {}),
+    ...(last ? { last: last.toString() } : {}),
   };
 }
 

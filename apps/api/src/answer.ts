@@ -1,0 +1,88 @@
+// Binds the table of routes to Express: what is asked is read by the route's schemas before its handler sees it, and
+// a handler can only answer what its route promises. One request is one transaction.
+
+import type { Temporal } from '@colla/calendar';
+import type { Books, Store } from '@colla/store';
+import {
+  type AnswerOf,
+  type ParamsOf,
+  type Route,
+  type RouteName,
+  type Routes,
+  readBy,
+  routes,
+} from '@colla/wire';
+import { type Request, type Response, Router } from 'express';
+import { z } from 'zod';
+import { NotFound, NotRead } from './problems.ts';
+
+type Read<Of, Part extends 'query' | 'body'> =
+  Of extends Record<Part, infer Schema extends z.ZodType> ? z.output<Schema> : undefined;
+
+/** What a handler is given: the request as its route's schemas read it, the books, the clock and the source of ids. */
+export interface Ask<Name extends RouteName> {
+  readonly params: Readonly<Record<ParamsOf<Routes[Name]['path']>, string>>;
+  readonly query: Read<Routes[Name], 'query'>;
+  readonly body: Read<Routes[Name], 'body'>;
+  readonly books: Books;
+  readonly now: Temporal.Instant;
+  readonly newId: () => string;
+}
+
+export type Handlers = { readonly [Name in RouteName]: (ask: Ask<Name>) => Promise<AnswerOf<Name>> };
+
+export interface Desk {
+  readonly store: Store;
+  readonly now: () => Temporal.Instant;
+  readonly newId: () => string;
+}
+
+/** A response to somebody whose session was looked up. */
+export type Admitted = Response<unknown, { organisation: string }>;
+
+export function answerAll(handlers: Handlers, desk: Desk): Router {
+  const router = Router();
+  for (const name of Object.keys(routes) as RouteName[]) {
+    const route: Route = routes[name];
+    const handle = handlers[name] as unknown as (ask: object) => Promise<unknown>;
+    router[route.method](route.path, (request: Request, response: Admitted) =>
+      answer({ route, handle, request, response }, desk),
+    );
+  }
+  return router;
+}
+
+interface Asked {
+  readonly route: Route;
+  readonly handle: (ask: object) => Promise<unknown>;
+  readonly request: Request;
+  readonly response: Admitted;
+}
+
+async function answer(
+  { route, handle, request, response }: Asked,
+  { store, now, newId }: Desk,
+): Promise<void> {
+  const params = paramsOf(request);
+  const query = route.query && read(route.query, request.query);
+  const body = route.body && read(route.body, request.body);
+  const answered = await store.within(response.locals.organisation, (books) =>
+    handle({ params, query, body, books, now: now(), newId }),
+  );
+  response.status(route.status ?? 200).json(answered);
+}
+
+const ids = z.record(z.string(), z.uuid());
+
+/** Every parameter of a path is an id; what is none leads nowhere. */
+export function paramsOf(request: Request): Readonly<Record<string, string>> {
+  const read = ids.safeParse({ ...request.params });
+  if (!read.success) throw new NotFound();
+  return read.data;
+}
+
+function read(schema: z.ZodType, sent: unknown): unknown {
+  const read = readBy(schema, sent);
+  if ('misread' in read) throw new NotRead(read.misread);
+  return read.value;
+}

@@ -1,0 +1,67 @@
+// The whole server, without a port: guards, the API, the dashboard, and problems.
+
+import type { Temporal } from '@colla/calendar';
+import type { Store } from '@colla/store';
+import { openApi } from '@colla/wire';
+import express, { type Express, type RequestHandler, Router } from 'express';
+import { answerAll } from './answer.ts';
+import { readBody } from './body.ts';
+import { serveDashboard } from './dashboard.ts';
+import { handlers } from './handlers.ts';
+import { answerProblem, NotFound } from './problems.ts';
+import { type Paper, sendPdf } from './routes/pdf.ts';
+import { admit, cookieName, exchangeKey, type Invitation, meantForUs } from './session.ts';
+
+/** What the server is given: its doors to the world, its clock, and its sources of ids and keys. */
+export interface Doors {
+  readonly store: Store;
+  readonly paper: Paper;
+  readonly now: () => Temporal.Instant;
+  readonly newId: () => string;
+  readonly newKey: () => string;
+  readonly invitation: Invitation;
+  /** The folder of the built dashboard. */
+  readonly dashboard: string;
+}
+
+export function createApp(doors: Doors): Express {
+  const app = express();
+  app.disable('x-powered-by').disable('etag');
+  app.use(safely, meantForUs);
+  app.use('/api', api(doors));
+  app.get('/', exchangeKey(doors));
+  app.use(serveDashboard(doors.dashboard, doors));
+  app.use(nothingHere, answerProblem);
+  return app;
+}
+
+function api(doors: Doors): Router {
+  const router = Router();
+  router.use(unkept);
+  router.get('/openapi.json', (request, response) => {
+    response.json(openApi({ cookie: cookieName(request) }));
+  });
+  router.use(admit(doors), readBody);
+  router.get('/invoices/:id/pdf', sendPdf(doors));
+  router.use(answerAll(handlers, doors), nothingHere);
+  return router;
+}
+
+const safely: RequestHandler = (_request, response, next) => {
+  response.set({
+    'X-Content-Type-Options': 'nosniff',
+    'Referrer-Policy': 'same-origin',
+    'Cross-Origin-Opener-Policy': 'same-origin',
+    'Cross-Origin-Resource-Policy': 'same-origin',
+  });
+  next();
+};
+
+const unkept: RequestHandler = (_request, response, next) => {
+  response.set('Cache-Control', 'no-store');
+  next();
+};
+
+const nothingHere: RequestHandler = () => {
+  throw new NotFound();
+};

@@ -1,0 +1,135 @@
+// One table: what a refusal is over HTTP. Everything that goes wrong leaves here as a problem (RFC 9457).
+
+import type { Refusal } from '@colla/refusal';
+import { Refused } from '@colla/store';
+import { type Misread, type Problem, problemType } from '@colla/wire';
+import type { ErrorRequestHandler } from 'express';
+import { tooLarge } from './refusals.ts';
+
+/** Kinds of refusal by their code: status and title. */
+export const KINDS: Readonly<Record<string, readonly [status: number, title: string]>> = {
+  'body/malformed': [400, 'Not JSON'],
+  'body/not-json': [415, 'Not said to be JSON'],
+  'body/too-large': [413, 'Too large'],
+  'body/misread': [422, 'Not as it should be'],
+  'store/bad-cursor': [400, 'No such place in the list'],
+  'store/changed-meanwhile': [409, 'Changed meanwhile'],
+  'store/unreadable-tariff': [500, 'A stored tariff cannot be read'],
+  'sessions/none': [401, 'Closed'],
+  'sessions/other-host': [421, 'Another address'],
+  'sessions/other-origin': [403, 'Another site'],
+  'agreements/unknown': [404, 'No such agreement'],
+  'costs/unknown': [404, 'No such cost'],
+  'engagements/unknown': [404, 'No such engagement'],
+  'invoices/unknown': [404, 'No such invoice'],
+  'legs/unknown': [404, 'No such leg'],
+  'parties/unknown': [404, 'No such party'],
+  'seasons/unknown': [404, 'No such season'],
+  'tariffs/unknown': [404, 'No such tariff'],
+  'engagements/no-such-call': [404, 'No such call'],
+  'example/not-empty': [409, 'The book is not empty'],
+  'organisations/unknown-locale': [422, 'No such language'],
+  'calendar/ends-before-it-starts': [422, 'Ends before it starts'],
+  'calendar/no-such-day': [422, 'No such day'],
+  'calendar/no-such-instant': [422, 'No such instant'],
+  'calendar/no-such-time': [422, 'No such time of day'],
+  'calendar/season-ends-early': [422, 'The season ends before it begins'],
+  'calendar/season-too-long': [422, 'The season is too long'],
+  'calendar/skipped-time': [422, 'Clocks skip this time'],
+  'calendar/unknown-zone': [422, 'No such time zone'],
+  'money/not-an-amount': [422, 'Not an amount'],
+  'money/too-large': [422, 'Amount too large'],
+  'money/too-many-decimals': [422, 'Too many decimals'],
+  'money/unknown-currency': [422, 'No such currency'],
+  'travel/no-distance': [422, 'Not a distance'],
+  'rates/contradiction': [422, 'Clauses contradict'],
+  'rates/malformed-tariff': [422, 'A clause is not as it should be'],
+  'rates/no-choice': [422, 'No price to choose'],
+  'rates/no-such-clause': [422, 'No such clause'],
+  'rates/same-name': [422, 'Two clauses of one name'],
+  'rates/unknown-kind': [422, 'No such kind of clause'],
+  'tariffs/begins-too-early': [422, 'Begins too early'],
+  'tariffs/no-such-version': [422, 'No such version'],
+  'tariffs/not-yet-begun': [409, 'Not in force yet'],
+  'tariffs/other-currency': [422, 'Another currency'],
+  'engagements/calls-open': [409, 'Calls are open'],
+  'engagements/cancelled-too-late': [422, 'Word came too late'],
+  'engagements/illegal-move': [409, 'Not at this stage'],
+  'engagements/money-open': [409, 'Money is open'],
+  'engagements/no-calls': [409, 'No calls'],
+  'engagements/no-terms': [409, 'No terms yet'],
+  'engagements/other-currency': [422, 'Another currency'],
+  'engagements/quote-ends-before-it-starts': [422, 'The quote ends before it starts'],
+  'engagements/quote-lapsed': [409, 'The quote has lapsed'],
+  'engagements/unknown-party': [422, 'Nobody of this id'],
+  'invoicing/less-than-invoiced': [409, 'Less than was invoiced'],
+  'invoicing/more-than-owed': [409, 'More than is owed'],
+  'invoicing/no-payment': [422, 'No payment'],
+  'invoicing/nobody-pays': [409, 'Nobody pays'],
+  'invoicing/nothing-to-invoice': [409, 'Nothing to invoice'],
+  'invoicing/other-currency': [422, 'Another currency'],
+};
+
+/** A refusal that is not in the table yet is the sender's to mend. */
+const OTHERWISE = [422, 'Refused'] as const;
+
+/** What was sent does not fit the schema of its route. */
+export class NotRead extends Error {
+  constructor(readonly misread: readonly Misread[]) {
+    super('not read');
+  }
+}
+
+/** Nothing is at this address. */
+export class NotFound extends Error {}
+
+export const answerProblem: ErrorRequestHandler = (error: unknown, _request, response, next) => {
+  if (response.headersSent) return next(error);
+  const problem = problemOf(error);
+  response.status(problem.status).type('application/problem+json').send(JSON.stringify(problem));
+};
+
+function problemOf(error: unknown): Problem {
+  if (error instanceof Refused) return refusedProblem(error.refusal);
+  if (error instanceof NotRead) return misreadProblem(error.misread);
+  if (error instanceof NotFound) return plain(404, 'Not found', NOTHING_HERE);
+  const status = statusOf(error);
+  if (status === 413) return refusedProblem(tooLarge);
+  if (status !== undefined && status < 500) return plain(status, 'Not readable', NOT_READABLE);
+  console.error(error);
+  return plain(500, 'Unexpected', UNEXPECTED);
+}
+
+const NOTHING_HERE = 'There is nothing at this address. The routes are listed in /api/openapi.json.';
+const NOT_READABLE = 'The request could not be read. Check how its address and headers are written.';
+const UNEXPECTED =
+  'Something failed that should not, and nothing was changed. Try again; what the program printed says more.';
+
+function refusedProblem({ code, sentence, facts, field }: Refusal): Problem {
+  const [status, title] = KINDS[code] ?? OTHERWISE;
+  return {
+    type: problemType(code),
+    title,
+    status,
+    detail: sentence,
+    ...(field === undefined ? {} : { pointer: field }),
+    ...(Object.keys(facts).length === 0 ? {} : { facts }),
+  };
+}
+
+/** The first thing wrong is said as the problem; all of them are listed. */
+function misreadProblem(errors: readonly Misread[]): Problem {
+  const [status, title] = KINDS['body/misread'] ?? OTHERWISE;
+  const { pointer = '', detail = '' } = errors[0] ?? {};
+  return { type: problemType('body/misread'), title, status, detail, pointer, errors: [...errors] };
+}
+
+function plain(status: number, title: string, detail: string): Problem {
+  return { type: 'about:blank', title, status, detail };
+}
+
+/** The status that Express and its readers give to an error of the sender. */
+function statusOf(error: unknown): number | undefined {
+  const status = error instanceof Error && 'status' in error ? error.status : undefined;
+  return typeof status === 'number' ? status : undefined;
+}

@@ -1,0 +1,123 @@
+import { localTime } from '@colla/calendar';
+import { agree, cancel, decline, lapse, quote } from '@colla/engagements';
+import { standingOf } from '@colla/invoicing';
+import { Refusal, refused } from '@colla/refusal';
+import type { Books } from '@colla/store';
+import {
+  readEngagementChange,
+  readInquiry,
+  readWord,
+  showEngagement,
+  showEngagementSummary,
+  showInvoice,
+  showPage,
+  showPayment,
+} from '@colla/wire';
+import type { Handlers } from '../answer.ts';
+import { change, move } from '../move.ts';
+import { found, must, refuse } from '../refusals.ts';
+import { settledBy } from '../settling.ts';
+import { versionFor } from '../tariff-versions.ts';
+
+export const engagements = {
+  listEngagements: async ({ query, books }) =>
+    showPage(await books.engagements(query), showEngagementSummary),
+
+  addEngagement: async ({ body, books, now, newId }) => {
+    const { currency, zone, locale } = await books.organisation();
+    const askedAt = now.toZonedDateTimeISO(zone);
+    const inquiry = must(readInquiry(body, { newId, currency, askedAt }));
+    await mustKnowParties(inquiry, books);
+    await books.saveEngagement(inquiry);
+    return showEngagement(inquiry, locale);
+  },
+
+  getEngagement: async ({ params: { id }, books, now }) => {
+    const [organisation, kept, invoices, payments] = await Promise.all([
+      books.organisation(),
+      books.engagement(id),
+      books.invoicesOf([id]),
+      books.paymentsOf(id),
+    ]);
+    const engagement = found(kept, 'engagement');
+    const names = await books.partyNames(partiesOf(engagement).map(([, party]) => party));
+    const today = now.toZonedDateTimeISO(organisation.zone).toPlainDate();
+    return {
+      ...showEngagement(engagement, organisation.locale),
+      parties: Object.fromEntries(names),
+      invoices: invoices.map(({ invoice, paid }) => showInvoice(invoice, standingOf(invoice, paid, today))),
+      payments: payments.map(showPayment),
+    };
+  },
+
+  changeEngagement: async (ask) => {
+    await mustKnowParties(ask.body, ask.books);
+    return change(ask, (open) => readEngagementChange(open, ask.body));
+  },
+
+  quoteEngagement: async (ask) => {
+    const { tariff: id, version, choices, validUntil } = ask.body;
+    const { versions } = found(await ask.books.tariff(id), 'tariff', '/tariff');
+    return move(ask, (engagement, { organisation, at }) => {
+      const tariff = versionFor(versions, engagement, version);
+      if (refused(tariff)) return tariff;
+      const until = localTime(validUntil, LAST_MINUTE, organisation.zone);
+      if (refused(until)) return until.at('/validUntil');
+      return quote(engagement, { tariff, choices, at, validUntil: until });
+    });
+  },
+
+  agreeEngagement: async (ask) =>
+    move(ask, (engagement, { organisation: { locale }, at }) =>
+      agree(engagement, { id: ask.newId(), at, acceptedBy: ask.body.acceptedBy, locale }),
+    ),
+
+  declineEngagement: async (ask) => move(ask, (engagement, { at }) => decline(engagement, at)),
+
+  lapseEngagement: async (ask) => move(ask, (engagement, { at }) => lapse(engagement, at)),
+
+  cancelEngagement: async (ask) =>
+    move(ask, (engagement) => {
+      const word = readWord(ask.body);
+      return refused(word) ? word : cancel(engagement, word);
+    }),
+
+  settleEngagement: async (ask) =>
+    move(ask, (engagement, beside) => settledBy(ask.books, engagement, beside)),
+} satisfies Partial<Handlers>;
+
+/** A quote stands until the last minute of its last day. */
+const LAST_MINUTE = '23:59';
+
+interface Parties {
+  readonly soloistParty?: string | null | undefined;
+  readonly institutionParty?: string | null | undefined;
+  readonly payers?: Readonly<Record<string, string>> | undefined;
+}
+
+/** The parties an engagement names, by the field that names them. */
+function partiesOf({
+  soloistParty,
+  institutionParty,
+  payers = {},
+}: Parties): [field: string, party: string][] {
+  const payersByField = Object.entries(payers).map(([role, party]) => [`/payers/${role}`, party] as const);
+  const named = [
+    ['/soloistParty', soloistParty],
+    ['/institutionParty', institutionParty],
+    ...payersByField,
+  ] as const;
+  return named.flatMap(([field, party]) => (party ? [[field, party]] : []));
+}
+
+async function mustKnowParties(of: Parties, books: Books): Promise<void> {
+  const parties = partiesOf(of);
+  const names = await books.partyNames(parties.map(([, party]) => party));
+  const unknown = parties.find(([, party]) => !names.has(party));
+  if (unknown) refuse(nobody.at(unknown[0]));
+}
+
+const nobody = new Refusal(
+  'engagements/unknown-party',
+  'Nobody of this id is entered. Enter them as a party first, or choose one who is.',
+);

@@ -1,0 +1,72 @@
+// Which version of a tariff is meant, and which may come next.
+
+import { Temporal } from '@colla/calendar';
+import type { Engagement } from '@colla/engagements';
+import { inOrder } from '@colla/hours';
+import type { Tariff } from '@colla/rates';
+import { type OrRefusal, Refusal } from '@colla/refusal';
+
+/** At least one, oldest first. */
+type Versions = readonly [Tariff, ...Tariff[]];
+
+/**
+ * The version asked for by its number; without one, the version in force on the day of the first call. Refuses a
+ * number that is none, and a tariff whose first version begins after that day.
+ */
+export function versionFor(
+  versions: Versions,
+  engagement: Pick<Engagement, 'calls'>,
+  number: number | undefined,
+): OrRefusal<Tariff> {
+  const newest = versions.at(-1) ?? versions[0];
+  if (number !== undefined) {
+    return versions.find(({ version }) => version === number) ?? noSuchVersion(newest, number);
+  }
+  const first = inOrder(engagement.calls)[0]?.planned.start.toPlainDate();
+  if (first === undefined) return newest;
+  const begun = versions.findLast(({ from }) => Temporal.PlainDate.compare(from, first) <= 0);
+  return begun ?? notYetBegun(versions[0], first);
+}
+
+/** Whether `next` may follow: it begins later than the version before it, and keeps its currency. */
+export function mayFollow(versions: Versions, next: Tariff): OrRefusal<Tariff> {
+  const newest = versions.at(-1) ?? versions[0];
+  if (Temporal.PlainDate.compare(next.from, newest.from) <= 0) return beginsTooEarly(newest);
+  return next.currency === newest.currency ? next : otherCurrency(newest);
+}
+
+function noSuchVersion({ name, version }: Tariff, asked: number): Refusal {
+  return new Refusal(
+    'tariffs/no-such-version',
+    `“${name}” has no version ${asked}; its newest is ${version}. Choose one of its versions.`,
+    { version: asked, newest: version },
+    '/version',
+  );
+}
+
+function notYetBegun({ name, from }: Tariff, day: Temporal.PlainDate): Refusal {
+  return new Refusal(
+    'tariffs/not-yet-begun',
+    `“${name}” begins on ${from}, after the first call on ${day}. Name the version to quote by it all the same, or choose another tariff.`,
+    { from: from.toString(), firstCall: day.toString() },
+    '/version',
+  );
+}
+
+function beginsTooEarly({ version, from }: Tariff): Refusal {
+  return new Refusal(
+    'tariffs/begins-too-early',
+    `Version ${version} begins on ${from}, and the next can only begin after that day. Give it a later first day.`,
+    { version, from: from.toString() },
+    '/from',
+  );
+}
+
+function otherCurrency({ currency }: Tariff): Refusal {
+  return new Refusal(
+    'tariffs/other-currency',
+    `This tariff is in ${currency}, and so are all its versions. Enter a new tariff for another currency.`,
+    { currency },
+    '/currency',
+  );
+}
