@@ -17,6 +17,7 @@ import { seasonBooks } from './seasons.ts';
 import { checkServer, connectTo } from './server.ts';
 import { addSession, organisationOf, organisationsKept } from './sessions.ts';
 import { tariffBooks } from './tariffs.ts';
+import { copyTemplate } from './template.ts';
 import { inTransaction, type Transaction } from './transaction.ts';
 
 /** Where the books are: in a folder of this machine, or on a server. */
@@ -37,7 +38,9 @@ export async function openStore(place: Place): Promise<Store> {
 async function openFolder(dataDir: string): Promise<Store> {
   const unlock = lockFolder(dataDir);
   try {
-    const connection = await openEmbedded(join(dataDir, 'books'));
+    const folder = join(dataDir, 'books');
+    copyTemplate(folder);
+    const connection = await openEmbedded(folder);
     await migrate(connection);
     await connection.run(`set time zone 'UTC'; set role ${BOOKS_ROLE}`);
     return storeOn(new Pool([connection]), unlock);
