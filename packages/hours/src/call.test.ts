@@ -1,17 +1,8 @@
 import { Temporal } from '@colla/calendar';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  CALL_KINDS,
-  type Call,
-  type CallKind,
-  inOrder,
-  PERFORMANCES,
-  plannedMinutes,
-  playedMinutes,
-  principalCall,
-  timesOf,
-} from './call.ts';
+import { type Call, inOrder, plannedMinutes, playedMinutes, principalCall, timesOf } from './call.ts';
+import { CALL_KINDS, type CallKind, PERFORMANCES } from './kinds.ts';
 
 function call(id: string, kind: CallKind, on: string): Call {
   const start = Temporal.PlainDateTime.from(on).toZonedDateTime('Europe/London');

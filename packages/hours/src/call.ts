@@ -1,35 +1,7 @@
 // A call: one appointment within an engagement, as planned and as it turned out.
 
 import { minutesOf, type Span, type Temporal } from '@colla/calendar';
-
-/** The trade's kinds of call. */
-export const CALL_KINDS = [
-  'rehearsal',
-  'lesson',
-  'coaching',
-  'dress rehearsal',
-  'recital',
-  'jury',
-  'exam',
-  'audition',
-  'competition round',
-  'recording',
-  'class',
-  'service',
-  'other',
-] as const;
-export type CallKind = (typeof CALL_KINDS)[number];
-
-/** The kinds at which somebody listens: what an engagement leads up to. */
-export const PERFORMANCES: ReadonlySet<CallKind> = new Set<CallKind>([
-  'recital',
-  'jury',
-  'exam',
-  'audition',
-  'competition round',
-  'recording',
-  'service',
-]);
+import { type CallKind, PERFORMANCES } from './kinds.ts';
 
 /** Who let a call fall. */
 export type Who = 'payer' | 'pianist';

@@ -1,11 +1,8 @@
 // Calls as planned and as played, and the minutes of them that are charged.
 
 export {
-  CALL_KINDS,
   type Call,
-  type CallKind,
   inOrder,
-  PERFORMANCES,
   plannedMinutes,
   playedMinutes,
   principalCall,
@@ -16,3 +13,4 @@ export {
   type Who,
 } from './call.ts';
 export { type Counted, chargedMinutes, countedMinutes, type Rounding } from './charged.ts';
+export { CALL_KINDS, type CallKind, PERFORMANCES } from './kinds.ts';
