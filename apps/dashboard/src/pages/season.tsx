@@ -92,12 +92,9 @@ function OneSeason({ of, all, today, name }: OneSeasonProps) {
       title={of.name}
       under={<SeasonChoice of={of} all={all} name={name} />}
       actions={
-        <>
-          <ButtonLink kind="primary" to="/engagements/new">
-            {season('inquiry')}
-          </ButtonLink>
-          <Button onPress={() => window.print()}>{season('print')}</Button>
-        </>
+        <ButtonLink kind="primary" to="/engagements/new">
+          {season('inquiry')}
+        </ButtonLink>
       }
     >
       <Shown answer={score} what={season('what')}>
@@ -123,6 +120,11 @@ function SeasonChoice({ of, all, name }: Omit<OneSeasonProps, 'today'>) {
       <Button kind="quiet" onPress={name}>
         {season('name')}
       </Button>
+      <span className="print">
+        <Button kind="quiet" onPress={() => window.print()}>
+          {season('print')}
+        </Button>
+      </span>
     </div>
   );
 }

@@ -35,7 +35,7 @@ describe('a call on its stave', () => {
   });
 
   test('is never shorter than a head', () => {
-    expect(draw([mark('2026-09-01T12:00', 10)], ruler).placed[0]?.length).toBeCloseTo(7.2);
+    expect(draw([mark('2026-09-01T12:00', 10)], ruler).placed[0]?.length).toBeCloseTo(7.6);
   });
 
   test('that begins at four in the morning stays within the stave’s room', () => {

@@ -33,14 +33,14 @@ export function onScreen(width: number, { first, weeks }: Omit<Extent, 'staves'>
   const names = narrow ? 116 : 232;
   const least = narrow ? 63 : 42;
   const week = Math.max(least, Math.floor((width - names) / weeks));
-  return { names, ruler: { first, weeks, week, gap: narrow ? 9 : 10 }, chart: 128 };
+  return { names, ruler: { first, weeks, week, gap: narrow ? 10 : 11 }, chart: 128 };
 }
 
 export function onPaper({ first, weeks, staves }: Extent): Geometry {
   const names = 190;
   const chart = 84;
   // A stave takes seven gaps of height; 44 is the row of months above.
-  const gap = Math.min(9, (PAGE.height - chart - 44) / Math.max(staves, 1) / 7);
+  const gap = Math.min(10, (PAGE.height - chart - 44) / Math.max(staves, 1) / 7);
   return { names, chart, ruler: { first, weeks, week: (PAGE.width - names) / weeks, gap } };
 }
 

@@ -39,7 +39,7 @@ export function lengthOf(minutes: number, ruler: Ruler): number {
 
 /** The height of a head: it nearly fills the room between two lines. */
 export function headOf({ gap }: Ruler): number {
-  return gap * 0.72;
+  return gap * 0.76;
 }
 
 export function yOfLine(line: number, { gap }: Ruler): number {

@@ -12,7 +12,9 @@ export function ScoreName({ stave }: { stave: StaveJson }) {
         {stave.toInvoice > 0 && <span>{season('toInvoice', { count: stave.toInvoice })}</span>}
         {stave.overdue > 0 && <span className="overdue">{season('overdue', { count: stave.overdue })}</span>}
         {owed.map(({ currency, owed }) => (
-          <span key={currency}>{season('owed', { amount: sayMoney(owed, currency) })}</span>
+          <span key={currency} className="amount">
+            {season('owed', { amount: sayMoney(owed, currency) })}
+          </span>
         ))}
         {owed.length === 0 && stave.toInvoice === 0 && <span>{season('nothingOwed')}</span>}
       </span>

@@ -42,7 +42,9 @@ export const ScoreStave = memo(function ScoreStave({ stave, ruler, today }: Scor
       <svg width={widthOf(ruler)} height={heightOf(ruler)} aria-hidden="true">
         <path className="lines" d={linesOf(ruler)} />
         <path className="bars" d={barsOf(ruler)} />
-        <path className="final" d={`M${widthOf(ruler) - 1.5} 0v${heightOf(ruler)}`} />
+        <path className="first" d={`M0.5 0v${heightOf(ruler)}`} />
+        <path className="last" d={`M${widthOf(ruler) - 7.5} 0v${heightOf(ruler)}`} />
+        <path className="final" d={`M${widthOf(ruler) - 2} 0v${heightOf(ruler)}`} />
         <path className="now" d={`M${xOfDay(today, ruler) + ruler.week / 14} 0v${heightOf(ruler)}`} />
         <path className="stems" d={drawing.stems} />
         {STANDINGS.map((is) => (

@@ -1,8 +1,9 @@
 // Chooses what of the season is in view; the standings are the legend of the score at once.
 import { CALL_KINDS } from '@colla/hours';
+import type { ReactNode } from 'react';
 import { kinds } from '../../catalogue/kinds.ts';
 import { season } from '../../catalogue/season.ts';
-import { Choice } from '../../ui/index.ts';
+import { Choice, Opens } from '../../ui/index.ts';
 import { draw } from './drawing.ts';
 import { kindsIn, STANDINGS, type Standing, type StaveJson, type View } from './view.ts';
 import './view-choice.css';
@@ -14,6 +15,9 @@ interface ViewChoiceProps {
 }
 
 const ALL = '*';
+
+/** From here on there is room for the choices beside the legend. */
+const WIDE = 768;
 
 export function ViewChoice({ staves, view, onChoose }: ViewChoiceProps) {
   const all = { value: ALL, label: season('all') } as const;
@@ -32,27 +36,36 @@ export function ViewChoice({ staves, view, onChoose }: ViewChoiceProps) {
           />
         ))}
       </fieldset>
-      <Choice
-        label={season('institution')}
-        value={view.party || ALL}
-        options={[all, ...parties]}
-        onChoose={(party) => onChoose({ ...view, party: party === ALL ? '' : party })}
-      />
-      <Choice
-        label={season('kind')}
-        value={view.kind || ALL}
-        options={[all, ...present]}
-        onChoose={(kind) => onChoose({ ...view, kind: kind === ALL ? '' : kind })}
-      />
+      <Folded>
+        <div className="choices">
+          <Choice
+            label={season('institution')}
+            value={view.party || ALL}
+            options={[all, ...parties]}
+            onChoose={(party) => onChoose({ ...view, party: party === ALL ? '' : party })}
+          />
+          <Choice
+            label={season('kind')}
+            value={view.kind || ALL}
+            options={[all, ...present]}
+            onChoose={(kind) => onChoose({ ...view, kind: kind === ALL ? '' : kind })}
+          />
+        </div>
+      </Folded>
     </search>
   );
+}
+
+/** On a phone the choices are folded away: the score comes first. */
+function Folded({ children }: { children: ReactNode }) {
+  return window.innerWidth >= WIDE ? children : <Opens summary={season('only')}>{children}</Opens>;
 }
 
 function LegendKey({ is, on, onPress }: { is: Standing; on: boolean; onPress: () => void }) {
   return (
     <button type="button" className="legend-key" aria-pressed={on} onClick={onPress}>
-      <svg className="score-stave" width="30" height="20" aria-hidden="true">
-        <path className="lines" d="M0 5.5h30M0 14.5h30" />
+      <svg className="score-stave" viewBox="0 35 30 20" width="30" height="20" aria-hidden="true">
+        <path className="lines" d="M0 40.5h30M0 49.5h30" />
         <path className={`mark ${is}`} d={SAMPLES[is]} />
       </svg>
       {season(is)}
