@@ -74,10 +74,10 @@ export function missCall(
   return withCall(engagement, id, ['agreed'], 'missed', (call) => stand(call, { is: 'missed', ...word }));
 }
 
-/** Takes back what was said of a call: it stands agreed again. */
+/** Takes back what was said of a call: it stands agreed again, or only kept free where it was never agreed. */
 export function reopenCall(engagement: Engagement, id: string): OrRefusal<Engagement> {
   return withCall(engagement, id, ['played', 'cancelled', 'missed'], 'opened again', (call) =>
-    stand(call, { is: 'agreed' }),
+    stand(call, { is: call.standing.is === 'cancelled' && !call.standing.wasAgreed ? 'held' : 'agreed' }),
   );
 }
 

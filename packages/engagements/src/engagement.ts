@@ -2,7 +2,7 @@
 // Each stage is a type of its own; a move takes one and returns the next, or refuses by name.
 
 import { Temporal } from '@colla/calendar';
-import { type Call, type Reason, timesOf, type Who } from '@colla/hours';
+import type { Call, Reason, Who } from '@colla/hours';
 import type { Currency } from '@colla/money';
 import { type Cost, type SoloistFacts, sentencesOf, type Tariff, withChoices } from '@colla/rates';
 import { type OrRefusal, Refusal, refused } from '@colla/refusal';
@@ -165,13 +165,18 @@ function close(
   return { ...factsBehind(open), stage: move === 'decline' ? 'declined' : 'lapsed', closedAt: at };
 }
 
-/** The whole falls: every agreed call that has not begun is cancelled at `at`, every hold is released. */
+/**
+ * The whole falls: every agreed call that has not begun is cancelled at `at`, every hold is released. Refuses
+ * while a call that had begun by then is not said to be played or missed: nothing could be said of it later.
+ */
 export function cancel(
   engagement: Engagement,
   word: { at: Temporal.ZonedDateTime; by: Who; reason: Reason },
 ): OrRefusal<Cancelled> {
   const open = allowed(engagement, 'cancel', 'agreed');
   if (refused(open)) return open;
+  const begun = open.calls.filter((call) => call.standing.is === 'agreed' && hasBegun(call, word.at));
+  if (begun.length > 0) return callsOpen(begun.length, { begun: true });
   const calls = open.calls.map((call) => falls(call, word));
   return { ...open, calls, stage: 'cancelled', cancelledAt: word.at, by: word.by, reason: word.reason };
 }
@@ -187,13 +192,7 @@ export function settle(
   const open = allowed(engagement, 'settle', 'agreed');
   if (refused(open)) return open;
   const waiting = open.calls.filter(({ standing }) => standing.is === 'agreed' || standing.is === 'held');
-  if (waiting.length > 0) {
-    return new Refusal(
-      'engagements/calls-open',
-      `${waiting.length === 1 ? 'A call is' : `${waiting.length} calls are`} neither played nor cancelled. Say first how ${waiting.length === 1 ? 'it' : 'they'} turned out.`,
-      { calls: waiting.length },
-    );
-  }
+  if (waiting.length > 0) return callsOpen(waiting.length, { begun: false });
   if (books.toInvoice !== 0n || books.owed !== 0n) {
     return new Refusal(
       'engagements/money-open',
@@ -272,8 +271,19 @@ function taken(call: Call): Call {
 
 function falls(call: Call, word: { at: Temporal.ZonedDateTime; by: Who; reason: Reason }): Call {
   const { is } = call.standing;
-  const begun = Temporal.ZonedDateTime.compare(timesOf(call).start, word.at) <= 0;
-  if (is === 'agreed' && begun) return call;
   if (is !== 'agreed' && is !== 'held') return call;
   return { ...call, standing: { is: 'cancelled', ...word, wasAgreed: is === 'agreed' } };
+}
+
+function hasBegun(call: Call, at: Temporal.ZonedDateTime): boolean {
+  return Temporal.ZonedDateTime.compare(call.planned.start, at) < 0;
+}
+
+function callsOpen(count: number, { begun }: { begun: boolean }): Refusal {
+  const [calls, are, they] = count === 1 ? ['A call', 'is', 'it'] : [`${count} calls`, 'are', 'they'];
+  return new Refusal(
+    'engagements/calls-open',
+    `${calls} ${begun ? 'had begun by then and ' : ''}${are} neither played nor cancelled. Say first how ${they} turned out.`,
+    { calls: count },
+  );
 }

@@ -1,0 +1,433 @@
+import { Temporal } from '@colla/calendar';
+import type { Standing } from '@colla/hours';
+import { currency } from '@colla/money';
+import { readTariff, sentencesOf, type Tariff } from '@colla/rates';
+import { granted, type OrRefusal, Refusal, refused } from '@colla/refusal';
+import { describe, expect, it } from 'vitest';
+import {
+  addCall,
+  agreeCall,
+  cancelCall,
+  changeCall,
+  missCall,
+  playCall,
+  releaseCall,
+  reopenCall,
+} from './calls.ts';
+import {
+  type Agreed,
+  agree,
+  cancel,
+  decline,
+  type Engagement,
+  hasAgreement,
+  type Inquiry,
+  lapse,
+  quote,
+  STAGES,
+  type Stage,
+  settle,
+} from './engagement.ts';
+import { statementOf } from './statement.ts';
+
+const at = (text: string) => Temporal.ZonedDateTime.from(`${text}[Europe/London]`);
+const house = { locale: 'en-GB', holidays: [] };
+const word = { by: 'payer', reason: 'other' } as const;
+
+function tariff(version: number, price: string): Tariff {
+  return granted(
+    readTariff({
+      name: 'By the hour',
+      currency: 'GBP',
+      version,
+      from: `202${version}-01-01`,
+      clauses: [
+        {
+          id: 'time',
+          kind: 'hourly',
+          terms: { price, band: { from: '40.00', to: '80.00' } },
+        },
+        {
+          id: 'notice',
+          kind: 'cancellation',
+          terms: { scale: [{ before: 24, owes: { owes: 'nothing' } }], otherwise: { owes: 'all' } },
+        },
+      ],
+    }),
+  );
+}
+
+const offered = {
+  tariff: tariff(1, '60.00'),
+  choices: {},
+  at: at('2026-01-02T10:00'),
+  validUntil: at('2026-01-20T10:00'),
+};
+const yes = { id: 'a1', at: at('2026-01-05T10:00'), acceptedBy: 'Mara Lindqvar', locale: 'en-GB' };
+const rehearsal = {
+  id: 'c1',
+  kind: 'rehearsal',
+  place: 'Hall',
+  planned: { start: at('2026-02-02T10:00'), end: at('2026-02-02T11:00') },
+} as const;
+const round = {
+  id: 'c2',
+  kind: 'competition round',
+  place: 'Hall',
+  planned: { start: at('2026-02-09T10:00'), end: at('2026-02-09T11:00') },
+  held: { onlyIf: 'the first round is passed' },
+} as const;
+
+const asked: Inquiry = {
+  stage: 'inquiry',
+  id: 'e1',
+  title: 'Winter audition',
+  currency: granted(currency('GBP')),
+  payers: { payer: 'p1' },
+  calls: [],
+  programme: [],
+  legs: [],
+  costs: [],
+  soloist: {},
+  sharers: 1,
+  circumstances: [],
+  askedAt: at('2026-01-01T09:00'),
+};
+const inquiry = granted(addCall(asked, rehearsal));
+const quoted = granted(quote(inquiry, offered));
+const agreed = granted(agree(quoted, yes));
+const played = granted(playCall(agreed, 'c1', rehearsal.planned));
+const books = { at: at('2026-03-01T10:00'), toInvoice: 0n, owed: 0n };
+
+const standing: Readonly<Record<Stage, Engagement>> = {
+  inquiry,
+  quoted,
+  agreed,
+  settled: granted(settle(played, books)),
+  declined: granted(decline(quoted, at('2026-01-03T10:00'))),
+  lapsed: granted(lapse(quoted, at('2026-01-21T10:00'))),
+  cancelled: granted(cancel(agreed, { ...word, at: at('2026-01-30T10:00') })),
+};
+
+type Move = (engagement: Engagement) => OrRefusal<Engagement>;
+
+/** Every move of an engagement, the stages it may start from, and where it leads. */
+const moves: readonly { name: string; verb: string; move: Move; from: readonly Stage[]; to?: Stage }[] = [
+  {
+    name: 'quote',
+    verb: 'quoted',
+    move: (of) => quote(of, offered),
+    from: ['inquiry', 'quoted'],
+    to: 'quoted',
+  },
+  { name: 'agree', verb: 'agreed', move: (of) => agree(of, yes), from: ['quoted'], to: 'agreed' },
+  {
+    name: 'decline',
+    verb: 'declined',
+    move: (of) => decline(of, yes.at),
+    from: ['inquiry', 'quoted'],
+    to: 'declined',
+  },
+  {
+    name: 'lapse',
+    verb: 'let lapse',
+    move: (of) => lapse(of, yes.at),
+    from: ['inquiry', 'quoted'],
+    to: 'lapsed',
+  },
+  {
+    name: 'cancel',
+    verb: 'cancelled',
+    move: (of) => cancel(of, { ...word, at: at('2026-01-30T10:00') }),
+    from: ['agreed'],
+    to: 'cancelled',
+  },
+  {
+    name: 'settle',
+    verb: 'settled',
+    move: (of) => settle(of.stage === 'agreed' ? played : of, books),
+    from: ['agreed'],
+    to: 'settled',
+  },
+  {
+    name: 'add a call',
+    verb: 'changed',
+    move: (of) => addCall(of, { ...rehearsal, id: 'c9' }),
+    from: ['inquiry', 'quoted', 'agreed'],
+  },
+  {
+    name: 'change a call',
+    verb: 'changed',
+    move: (of) => changeCall(of, 'c1', { place: 'Studio' }),
+    from: ['inquiry', 'quoted', 'agreed'],
+  },
+];
+
+describe('an engagement makes the moves of its stage and no other', () => {
+  const cases = moves.flatMap(({ name, ...of }) =>
+    STAGES.map((stage) => ({ name, stage, verdict: of.from.includes(stage) ? 'may' : 'refused', ...of })),
+  );
+
+  it.each(cases)('$name, when $stage: $verdict', ({ stage, move, from, to, verb }) => {
+    const answer = move(standing[stage]);
+    if (from.includes(stage)) {
+      expect(granted(answer).stage).toBe(to ?? stage);
+      return;
+    }
+    const said = (of: Stage) => (of === 'inquiry' ? 'an inquiry' : of);
+    expect(answer).toMatchObject({ code: 'engagements/illegal-move', facts: { stage } });
+    expect(refused(answer) && answer.sentence).toBe(
+      `“Winter audition” is ${said(stage)} and cannot be ${verb}: that takes one that is ${from.map(said).join(' or ')}.`,
+    );
+  });
+
+  it('and a refusal changes nothing', () => {
+    const before = JSON.stringify(standing, plain);
+    for (const { move } of moves) for (const stage of STAGES) move(standing[stage]);
+    expect(JSON.stringify(standing, plain)).toBe(before);
+  });
+});
+
+describe('a call makes the moves of its standing and no other', () => {
+  type Is = Standing['is'];
+  const withRound = granted(addCall(agreed, round));
+  const late = at('2026-02-02T09:00');
+  const calls: Readonly<Record<Is, { of: Engagement; id: string }>> = {
+    held: { of: withRound, id: 'c2' },
+    agreed: { of: agreed, id: 'c1' },
+    played: { of: played, id: 'c1' },
+    cancelled: { of: granted(cancelCall(agreed, 'c1', { ...word, at: late })), id: 'c1' },
+    missed: { of: granted(missCall(agreed, 'c1', word)), id: 'c1' },
+  };
+  const ways: readonly {
+    name: string;
+    verb: string;
+    move: (of: Engagement, id: string) => OrRefusal<Engagement>;
+    from: readonly Is[];
+    to?: Is;
+  }[] = [
+    {
+      name: 'move',
+      verb: 'moved',
+      move: (of, id) => changeCall(of, id, { place: 'Studio' }),
+      from: ['held', 'agreed'],
+    },
+    { name: 'release', verb: 'released', move: releaseCall, from: ['held'] },
+    { name: 'agree', verb: 'agreed', move: agreeCall, from: ['held'], to: 'agreed' },
+    {
+      name: 'play',
+      verb: 'played',
+      move: (of, id) => playCall(of, id, rehearsal.planned),
+      from: ['agreed', 'played'],
+      to: 'played',
+    },
+    {
+      name: 'cancel',
+      verb: 'cancelled',
+      move: (of, id) => cancelCall(of, id, { ...word, at: late }),
+      from: ['held', 'agreed'],
+      to: 'cancelled',
+    },
+    {
+      name: 'miss',
+      verb: 'missed',
+      move: (of, id) => missCall(of, id, word),
+      from: ['agreed'],
+      to: 'missed',
+    },
+    {
+      name: 'open again',
+      verb: 'opened again',
+      move: reopenCall,
+      from: ['played', 'cancelled', 'missed'],
+      to: 'agreed',
+    },
+  ];
+  const cases = ways.flatMap(({ name, ...way }) =>
+    (Object.keys(calls) as Is[]).map((is) => ({
+      name,
+      is,
+      verdict: way.from.includes(is) ? 'may' : 'refused',
+      ...way,
+    })),
+  );
+
+  it.each(cases)('$name one that is $is: $verdict', ({ is, move, from, to, verb }) => {
+    const { of, id } = calls[is];
+    const answer = move(of, id);
+    if (from.includes(is)) {
+      const call = granted(answer).calls.find((call) => call.id === id);
+      expect(call?.standing.is).toBe(verb === 'released' ? undefined : (to ?? is));
+      return;
+    }
+    expect(answer).toMatchObject({ code: 'engagements/illegal-move', facts: { call: id, standing: is } });
+    expect(refused(answer) && answer.sentence).toContain(`is ${is} and cannot be ${verb}`);
+  });
+
+  it('and one that is not there is refused by name', () => {
+    for (const { move } of ways) {
+      expect(move(agreed, 'nobody')).toMatchObject({
+        code: 'engagements/no-such-call',
+        facts: { call: 'nobody' },
+      });
+    }
+  });
+
+  it('a hold that was released and comes back is kept free again, not agreed behind the payer’s back', () => {
+    const released = granted(cancelCall(inquiry, 'c1', { ...word, at: late }));
+    expect(granted(reopenCall(released, 'c1')).calls[0]?.standing).toEqual({ is: 'held' });
+  });
+
+  it('word that comes after a call began is a call missed', () => {
+    const refusal = cancelCall(agreed, 'c1', { ...word, at: at('2026-02-02T10:01') });
+    expect(refusal).toMatchObject({ code: 'engagements/cancelled-too-late', field: '/at' });
+    expect(refused(cancelCall(agreed, 'c1', { ...word, at: at('2026-02-02T10:00') }))).toBe(false);
+  });
+});
+
+describe('a quote', () => {
+  it.each<[string, Engagement, Partial<typeof offered>, string]>([
+    ['needs a call to quote for', asked, {}, 'engagements/no-calls'],
+    [
+      'does not lapse before it is made',
+      inquiry,
+      { validUntil: offered.at },
+      'engagements/quote-ends-before-it-starts',
+    ],
+    ['keeps a chosen price within its band', inquiry, { choices: { time: '80.01' } }, 'rates/contradiction'],
+    [
+      'leaves no choice where the clause has none',
+      inquiry,
+      { choices: { notice: '1.00' } },
+      'rates/no-choice',
+    ],
+    [
+      'is in the currency of the engagement',
+      { ...inquiry, currency: granted(currency('EUR')) },
+      {},
+      'engagements/other-currency',
+    ],
+  ])('%s', (_, of, but, code) => {
+    expect(quote(of, { ...offered, ...but })).toMatchObject({ code });
+  });
+
+  it('may be made again at another price', () => {
+    const again = granted(quote(quoted, { ...offered, choices: { time: '55.00' } }));
+    expect(statementOf(again, offered.at, house)?.total).toBe(5500n);
+  });
+
+  it('stands until its last instant, and no longer', () => {
+    expect(granted(agree(quoted, { ...yes, at: offered.validUntil })).stage).toBe('agreed');
+    expect(agree(quoted, { ...yes, at: offered.validUntil.add({ seconds: 1 }) })).toMatchObject({
+      code: 'engagements/quote-lapsed',
+      facts: { validUntil: '2026-01-20' },
+    });
+  });
+});
+
+describe('agreeing freezes', () => {
+  const dearer = tariff(2, '75.00');
+
+  it('the tariff version and its sentences, whatever the tariff becomes', () => {
+    expect(agreed.agreement.tariff.version).toBe(1);
+    expect(agreed.agreement.sentences).toEqual(sentencesOf(offered.tariff, 'en-GB'));
+    expect(agreed.agreement.sentences).not.toEqual(sentencesOf(dearer, 'en-GB'));
+    expect(statementOf(agreed, yes.at, house)?.total).toBe(6000n);
+    expect(quote(agreed, { ...offered, tariff: dearer })).toBeInstanceOf(Refusal);
+  });
+
+  it('who said yes, when, and to which calls', () => {
+    const two = granted(agree(granted(quote(granted(addCall(inquiry, round)), offered)), yes));
+    expect(two.agreement).toMatchObject({
+      id: 'a1',
+      acceptedBy: 'Mara Lindqvar',
+      agreedAt: yes.at,
+      calls: ['c1'],
+    });
+  });
+
+  it('once: what happens to the calls afterwards leaves the agreement as it was', () => {
+    const frozen = JSON.stringify(agreed.agreement, plain);
+    const steps: Move[] = [
+      (of) => addCall(of, round),
+      (of) => agreeCall(of, 'c2'),
+      (of) => changeCall(of, 'c2', { place: 'Studio' }),
+      (of) => playCall(of, 'c1', rehearsal.planned),
+      (of) => missCall(of, 'c2', word),
+      (of) => settle(of, books),
+    ];
+    const end = steps.reduce<Engagement>((of, step) => granted(step(of)), agreed);
+    expect(hasAgreement(end) && JSON.stringify(end.agreement, plain)).toBe(frozen);
+    expect(hasAgreement(end) && Object.is(end.agreement, agreed.agreement)).toBe(true);
+  });
+
+  it('a round that waits for another stays kept free', () => {
+    const two = granted(agree(granted(quote(granted(addCall(inquiry, round)), offered)), yes));
+    expect(two.calls.map(({ standing }) => standing)).toEqual([
+      { is: 'agreed' },
+      { is: 'held', onlyIf: 'the first round is passed' },
+    ]);
+  });
+});
+
+describe('cancelling the whole', () => {
+  const two = granted(addCall(played, round));
+  const three = granted(
+    agreeCall(granted(addCall(two, { ...rehearsal, id: 'c3', planned: round.planned })), 'c3'),
+  );
+
+  it('leaves what was played, cancels what was agreed and releases what was held', () => {
+    const fallen = granted(cancel(three, { ...word, at: at('2026-02-03T10:00') }));
+    expect(fallen.calls.map(({ standing }) => standing)).toMatchObject([
+      { is: 'played' },
+      { is: 'cancelled', wasAgreed: false },
+      { is: 'cancelled', wasAgreed: true, by: 'payer' },
+    ]);
+  });
+
+  it('waits until it is said how a call that had begun turned out', () => {
+    const answer = cancel(agreed, { ...word, at: at('2026-02-02T10:30') });
+    expect(answer).toMatchObject({ code: 'engagements/calls-open', facts: { calls: 1 } });
+    expect(refused(answer) && answer.sentence).toBe(
+      'A call had begun by then and is neither played nor cancelled. Say first how it turned out.',
+    );
+  });
+});
+
+describe('settling', () => {
+  const waiting = granted(addCall(played, round));
+
+  it.each<[string, Agreed['calls'], Partial<typeof books>, string, string]>([
+    ['waits for a round that is kept free', waiting.calls, {}, 'engagements/calls-open', 'A call is neither'],
+    [
+      'waits for every call',
+      [...waiting.calls, ...agreed.calls],
+      {},
+      'engagements/calls-open',
+      '2 calls are neither played nor cancelled. Say first how they turned out.',
+    ],
+    [
+      'waits for what is to be invoiced',
+      played.calls,
+      { toInvoice: 1n },
+      'engagements/money-open',
+      'Something is',
+    ],
+    [
+      'waits for what is to be given back',
+      played.calls,
+      { toInvoice: -1n },
+      'engagements/money-open',
+      'Something is',
+    ],
+    ['waits for what is owed', played.calls, { owed: 1n }, 'engagements/money-open', 'Something is'],
+  ])('%s', (_, calls, but, code, sentence) => {
+    const answer = settle({ ...agreed, calls }, { ...books, ...but });
+    expect(answer).toMatchObject({ code });
+    expect(refused(answer) && answer.sentence).toContain(sentence);
+  });
+});
+
+function plain(_: string, value: unknown): unknown {
+  return typeof value === 'bigint' ? `${value}n` : value;
+}

@@ -1,0 +1,121 @@
+import { Temporal } from '@colla/calendar';
+import { currency } from '@colla/money';
+import { readTariff } from '@colla/rates';
+import { granted } from '@colla/refusal';
+import { describe, expect, it } from 'vitest';
+import { addCall, cancelCall, playCall } from './calls.ts';
+import { agree, type Inquiry, quote } from './engagement.ts';
+import { statementOf, statementOffered, termsOf } from './statement.ts';
+
+const at = (text: string) => Temporal.ZonedDateTime.from(`${text}[Europe/London]`);
+const house = { locale: 'en-GB', holidays: ['2026-04-06'] };
+
+const tariff = granted(
+  readTariff({
+    name: 'By the hour',
+    currency: 'GBP',
+    version: 1,
+    from: '2026-01-01',
+    clauses: [
+      { id: 'time', kind: 'hourly', terms: { price: '60.00' } },
+      {
+        id: 'feast',
+        kind: 'supplement',
+        for: { days: ['public holiday'] },
+        terms: { what: 'Holiday', by: { as: 'amount', amount: '10.00' } },
+      },
+      {
+        id: 'notice',
+        kind: 'cancellation',
+        terms: {
+          scale: [{ before: 48, owes: { owes: 'nothing' } }],
+          otherwise: { owes: 'share', share: 5000 },
+        },
+      },
+    ],
+  }),
+);
+
+/** An hour on an ordinary Thursday, and one on Easter Monday, 6 April 2026. */
+const asked: Inquiry = {
+  stage: 'inquiry',
+  id: 'e1',
+  title: 'Easter',
+  currency: granted(currency('GBP')),
+  payers: { payer: 'p1' },
+  calls: [],
+  programme: [],
+  legs: [],
+  costs: [],
+  soloist: {},
+  sharers: 1,
+  circumstances: [],
+  askedAt: at('2026-03-01T09:00'),
+};
+const thursday = {
+  id: 'c1',
+  kind: 'rehearsal',
+  place: 'Hall',
+  planned: { start: at('2026-04-02T10:00'), end: at('2026-04-02T11:00') },
+} as const;
+const monday = {
+  id: 'c2',
+  kind: 'service',
+  place: 'Church',
+  planned: { start: at('2026-04-06T10:00'), end: at('2026-04-06T11:00') },
+} as const;
+const encore = {
+  id: 'c3',
+  kind: 'recital',
+  place: 'Hall',
+  planned: { start: at('2026-04-09T19:00'), end: at('2026-04-09T20:00') },
+  held: { onlyIf: 'the first is sold out' },
+} as const;
+const inquiry = [thursday, monday, encore].reduce<Inquiry>(
+  (so, call) => granted(addCall(so, call)) as Inquiry,
+  asked,
+);
+const quoted = granted(
+  quote(inquiry, { tariff, choices: {}, at: at('2026-03-02T09:00'), validUntil: at('2026-03-20T09:00') }),
+);
+const agreed = granted(
+  agree(quoted, { id: 'a1', at: at('2026-03-03T09:00'), acceptedBy: 'Noor', locale: 'en-GB' }),
+);
+const now = at('2026-03-05T09:00');
+
+describe('what an engagement costs', () => {
+  it('is not said of a mere inquiry, but can be asked of any tariff', () => {
+    expect(statementOf(inquiry, now, house)).toBeUndefined();
+    expect(termsOf(inquiry)).toBeUndefined();
+    // two hours at 60.00 and the holiday 10.00; the encore waits and costs nothing yet
+    expect(statementOffered(inquiry, tariff, now, house).total).toBe(13000n);
+  });
+
+  it('is the same as quoted and as agreed', () => {
+    expect(statementOf(quoted, now, house)?.total).toBe(13000n);
+    expect(statementOf(agreed, now, house)?.total).toBe(13000n);
+    expect(termsOf(quoted)).toBe(quoted.quote);
+    expect(termsOf(agreed)).toBe(agreed.agreement);
+  });
+
+  it('follows what was really played', () => {
+    const { start, end } = thursday.planned;
+    const longer = granted(playCall(agreed, 'c1', { start, end: end.add({ minutes: 20 }) }));
+    // 80 minutes in quarter hours are an hour and a half: 90.00 + 60.00 + 10.00
+    expect(statementOf(longer, now, house)?.total).toBe(16000n);
+  });
+
+  it('follows a call that fell late: half of 60.00 and the holiday’s 10.00 with it', () => {
+    const fallen = granted(
+      cancelCall(agreed, 'c2', { at: at('2026-04-05T12:00'), by: 'payer', reason: 'other' }),
+    );
+    // 60.00 for Thursday and half of 70.00
+    expect(statementOf(fallen, now, house)?.total).toBe(9500n);
+  });
+
+  it('says what it would cost to cancel everything now', () => {
+    expect(statementOf(agreed, now, house)?.ifCancelled?.total).toBe(0n);
+    // 24 hours before Thursday’s call: half of 60.00; Easter Monday is still five days away
+    expect(statementOf(agreed, at('2026-04-01T10:00'), house)?.ifCancelled?.total).toBe(3000n);
+  });
+});
