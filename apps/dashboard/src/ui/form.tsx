@@ -11,14 +11,19 @@ export interface Said {
 
 const Wrong = createContext<Said | undefined>(undefined);
 
-/** The sentence for the field at a pointer, where there is one. */
+/** The sentence for the field at a pointer, where there is one; a field of several lines answers for each of them. */
 export function useWrong(at: string | undefined): string | undefined {
   const said = use(Wrong);
   if (!said || at === undefined) return undefined;
-  return (
-    said.errors?.find(({ pointer }) => pointer === at)?.detail ??
-    (said.pointer === at ? said.detail : undefined)
-  );
+  return sayings(said).find(({ pointer }) => isAt(pointer, at))?.detail;
+}
+
+function sayings({ detail, pointer, errors = [] }: Said): { pointer: string; detail: string }[] {
+  return [...errors, ...(pointer === undefined ? [] : [{ pointer, detail }])];
+}
+
+function isAt(pointer: string, at: string): boolean {
+  return pointer === at || pointer.startsWith(`${at}/`);
 }
 
 interface FormProps {
@@ -42,6 +47,8 @@ export function Form({ problem, onSubmit, foot, children }: FormProps) {
     event.preventDefault();
     // A form in a dialog is drawn within the page's form, and is not part of it.
     event.stopPropagation();
+    // What the screen itself sees is wrong is gone to before anything is sent.
+    if (!problem) form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
     onSubmit();
   };
   return (
@@ -58,7 +65,6 @@ export function Form({ problem, onSubmit, foot, children }: FormProps) {
 }
 
 function fieldFor(said: Said, form: HTMLFormElement): HTMLElement | undefined {
-  const pointers = [...(said.errors?.map(({ pointer }) => pointer) ?? []), said.pointer];
   const fields = [...form.querySelectorAll<HTMLElement>('[data-at]')];
-  return fields.find((field) => pointers.includes(field.dataset.at));
+  return fields.find(({ dataset }) => sayings(said).some(({ pointer }) => isAt(pointer, dataset.at ?? '')));
 }
