@@ -8,8 +8,8 @@ import { type DistanceUnit, distance } from '@colla/travel';
 import type { Facts, SoloistFacts } from './facts.ts';
 
 /**
- * A call: `[n × ][label: ]kind minutes[ +minutes over][ on day][ at time][, agreed | , only if …]`, such as
- * `3 × lesson 30`, `mock jury: jury 20`, `recital 120 +80`, `rehearsal 60 on 2026-03-01 at 14:00`. Without a
+ * A call: `[n × [weekly ]][label: ]kind minutes[ +minutes over][ on day][ at time][, agreed | , only if …]`, such as
+ * `3 × lesson 30`, `13 × weekly lesson 30 on 2026-01-12`, `mock jury: jury 20`, `recital 120 +80`, `rehearsal 60 on 2026-03-01 at 14:00`. Without a
  * day, calls follow one another a day apart from Monday 2 March 2026 at 10:00. Calls are played unless the
  * whole is offered or the call says that it is only agreed, or held until something happens.
  */
@@ -57,8 +57,13 @@ export function given(short: Given, currency: Currency): Facts {
 }
 
 function repeated(text: string): string[] {
-  const [, times, one] = /^(\d+) × (.+)$/.exec(text) ?? [];
-  return one === undefined ? [text] : Array.from({ length: Number(times) }, () => one);
+  const [, times, weekly, one] = /^(\d+) × (weekly )?(.+)$/.exec(text) ?? [];
+  if (one === undefined) return [text];
+  return Array.from({ length: Number(times) }, (_, week) => (weekly ? weeksLater(one, week) : one));
+}
+
+function weeksLater(text: string, weeks: number): string {
+  return text.replace(/\d{4}-\d\d-\d\d/, (day) => Temporal.PlainDate.from(day).add({ weeks }).toString());
 }
 
 type Fall = NonNullable<Given['fallen']>[number];

@@ -11,7 +11,7 @@ import type { Voice } from './voice.ts';
  * The order in which clauses do their work, whatever order they are written in:
  * which calls count, and how far (standing) → hours and packages that cover them (coverage) → rates for what
  * is left → supplements → discounts → limits → the deposit → what a cancellation leaves → travel and costs →
- * who pays → tax → when. Within a phase a clause follows those it names; otherwise clauses work in the order
+ * who pays → tax → when. A clause that names others waits for them. Within a phase clauses work in the order
  * written, which matters only to those that draw on the same calls: entitlements and packages.
  */
 export const PHASES = [

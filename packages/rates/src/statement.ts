@@ -7,11 +7,9 @@ import type { Currency } from '@colla/money';
 import { Desk, type Drawn, type TaxSum } from './desk.ts';
 import type { Facts } from './facts.ts';
 import type { EventDay } from './fields.ts';
-import { type ClauseHead, PHASES, type Phase, type Rivalry } from './kind.ts';
-import { kindOf, namesOf, rivalryOf } from './kinds.ts';
 import type { Line } from './line.ts';
-import { closer, fitsEngagement } from './selector.ts';
-import type { Clause, Tariff } from './tariff.ts';
+import { planOf } from './plan.ts';
+import type { Tariff } from './tariff.ts';
 import { voice } from './voice.ts';
 
 /** What one payer owes. `total` is what they pay: `net` and the taxes. Minor units. */
@@ -76,14 +74,11 @@ export interface Terms {
  * whatever order the facts were entered.
  */
 export function statement(facts: Facts, terms: Terms, asOf: Temporal.ZonedDateTime): Statement {
-  const now = price(facts, terms, asOf);
-  const falls = facts.offered ? [] : facts.calls.filter((call) => canStillFall(call, asOf));
-  if (falls.length === 0) return now;
-  const { total, lines } = price(
-    { ...facts, calls: facts.calls.map((call) => fallen(call, falls, asOf)) },
-    terms,
-    asOf,
-  );
+  const deposit = facts.calls.some(hasTurnedOut) ? depositAsAgreed(facts, terms, asOf) : undefined;
+  const now = price(facts, terms, asOf, deposit);
+  if (facts.offered || !facts.calls.some((call) => canStillFall(call, asOf))) return now;
+  const calls = facts.calls.map((call) => (canStillFall(call, asOf) ? fallen(call, asOf) : call));
+  const { total, lines } = price({ ...facts, calls }, terms, asOf, now.deposit);
   return { ...now, ifCancelled: { total, lines } };
 }
 
@@ -91,17 +86,48 @@ function canStillFall(call: Call, asOf: Temporal.ZonedDateTime): boolean {
   return call.standing.is === 'agreed' && call.planned.start.epochMilliseconds > asOf.epochMilliseconds;
 }
 
-function fallen(call: Call, falls: readonly Call[], at: Temporal.ZonedDateTime): Call {
-  if (!falls.includes(call)) return call;
+function fallen(call: Call, at: Temporal.ZonedDateTime): Call {
   return { ...call, standing: { is: 'cancelled', at, by: 'payer', reason: 'other', wasAgreed: true } };
 }
 
-function price(facts: Facts, terms: Terms, asOf: Temporal.ZonedDateTime): Statement {
-  const { tariff, locale } = terms;
-  const plan = planOf(tariff);
-  const desk = new Desk(facts, voice(locale, tariff.currency), asOf, plan.rivals);
-  for (const step of plan.steps) step(desk);
-  return shown(desk, tariff);
+/** Prices the facts; `deposit` where it is known already, from the facts as agreed. */
+function price(
+  facts: Facts,
+  terms: Terms,
+  asOf: Temporal.ZonedDateTime,
+  deposit: Desk['deposit'],
+): Statement {
+  const desk = deskFor(facts, terms, asOf);
+  desk.deposit = deposit;
+  for (const { phase, work } of planOf(terms.tariff).steps)
+    if (phase !== 'deposit' || deposit === undefined) work(desk);
+  return shown(desk, terms.tariff);
+}
+
+/** The deposit is reckoned on the fee as agreed: nothing that is played longer or falls later changes it. */
+function depositAsAgreed(facts: Facts, terms: Terms, asOf: Temporal.ZonedDateTime): Desk['deposit'] {
+  const { steps } = planOf(terms.tariff);
+  const last = steps.findLastIndex(({ phase }) => phase === 'deposit');
+  if (last < 0) return undefined;
+  const calls = facts.calls.map((call) => (hasTurnedOut(call) ? asAgreed(call) : call));
+  const desk = deskFor({ ...facts, calls }, terms, asOf);
+  for (const { work } of steps.slice(0, last + 1)) work(desk);
+  return desk.deposit;
+}
+
+/** Whether a call that was agreed has been played, has fallen or was missed. */
+function hasTurnedOut({ standing }: Call): boolean {
+  return standing.is === 'cancelled'
+    ? standing.wasAgreed
+    : standing.is === 'played' || standing.is === 'missed';
+}
+
+function asAgreed(call: Call): Call {
+  return { ...call, standing: { is: 'agreed' } };
+}
+
+function deskFor(facts: Facts, { tariff, locale }: Terms, asOf: Temporal.ZonedDateTime): Desk {
+  return new Desk(facts, voice(locale, tariff.currency), asOf, planOf(tariff).rivals);
 }
 
 function shown(desk: Desk, tariff: Tariff): Statement {
@@ -145,60 +171,4 @@ function payerSums(desk: Desk): PayerSum[] {
     tax: added + inside,
     total: lines + added,
   }));
-}
-
-interface Plan {
-  readonly steps: readonly ((desk: Desk) => void)[];
-  readonly rivals: Readonly<Record<Rivalry, readonly ClauseHead[]>>;
-}
-
-/** A tariff's clauses in the order of the phases, worked out once for each tariff. */
-const plans = new WeakMap<Tariff, Plan>();
-
-function planOf(tariff: Tariff): Plan {
-  const known = plans.get(tariff);
-  if (known) return known;
-  const clauses = afterThoseTheyName(tariff.clauses);
-  const plan: Plan = {
-    steps: PHASES.flatMap((phase) => clauses.flatMap((clause) => stepOf(clause, phase, clauses))),
-    rivals: { price: rivalsOf(tariff, 'price'), fall: rivalsOf(tariff, 'fall') },
-  };
-  plans.set(tariff, plan);
-  return plan;
-}
-
-/** Clauses as written, but each after those it names; a tariff whose clauses name one another in a circle is refused. */
-function afterThoseTheyName(clauses: readonly Clause[]): Clause[] {
-  const byId = new Map(clauses.map((clause) => [clause.id, clause]));
-  const placed = new Set<Clause>();
-  const place = (clause: Clause): void => {
-    for (const name of namesOf(clause)) {
-      const named = byId.get(name);
-      if (named && !placed.has(named)) place(named);
-    }
-    placed.add(clause);
-  };
-  for (const clause of clauses) if (!placed.has(clause)) place(clause);
-  return [...placed];
-}
-
-function stepOf(clause: Clause, phase: Phase, clauses: readonly Clause[]): ((desk: Desk) => void)[] {
-  const { phases, once } = kindOf(clause);
-  const act = phases[phase];
-  if (!act) return [];
-  const closerOnes = once ? clauses.filter((other) => goesBefore(other, clause)) : [];
-  return [
-    (desk) => {
-      if (closerOnes.some((other) => fitsEngagement(other.for, desk.facts))) return;
-      act(clause.terms, desk, clause);
-    },
-  ];
-}
-
-function goesBefore(other: Clause, clause: Clause): boolean {
-  return other.kind === clause.kind && closer(other.for, clause.for);
-}
-
-function rivalsOf(tariff: Tariff, rivalry: Rivalry): ClauseHead[] {
-  return tariff.clauses.filter((clause) => rivalryOf(clause) === rivalry);
 }

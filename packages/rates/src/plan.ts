@@ -1,0 +1,69 @@
+// The order in which a tariff's clauses do their work, worked out once for each tariff.
+
+import type { Desk } from './desk.ts';
+import { type ClauseHead, PHASES, type Phase, type Rivalry } from './kind.ts';
+import { kindOf, namesOf, rivalryOf } from './kinds.ts';
+import { closer, fitsEngagement } from './selector.ts';
+import type { Clause, Tariff } from './tariff.ts';
+
+interface Plan {
+  readonly steps: readonly Step[];
+  readonly rivals: Readonly<Record<Rivalry, readonly ClauseHead[]>>;
+}
+
+/** A tariff's clauses in the order of the phases, worked out once for each tariff. */
+const plans = new WeakMap<Tariff, Plan>();
+
+export function planOf(tariff: Tariff): Plan {
+  const known = plans.get(tariff);
+  if (known) return known;
+  const byPhase = PHASES.flatMap((phase) =>
+    tariff.clauses.flatMap((clause) => stepOf(clause, phase, tariff)),
+  );
+  const plan: Plan = {
+    steps: afterThoseTheyName(byPhase),
+    rivals: { price: rivalsOf(tariff, 'price'), fall: rivalsOf(tariff, 'fall') },
+  };
+  plans.set(tariff, plan);
+  return plan;
+}
+
+interface Step {
+  readonly clause: Clause;
+  readonly phase: Phase;
+  readonly work: (desk: Desk) => void;
+}
+
+/** Steps in the order of the phases, except that a clause waits for those it names. They never name in a circle. */
+function afterThoseTheyName(steps: readonly Step[]): Step[] {
+  const done: Step[] = [];
+  let left = steps;
+  while (left.length > 0) {
+    const waits = new Set(left.map(({ clause }) => clause.id));
+    const next = left.find(({ clause }) => !namesOf(clause).some((name) => waits.has(name)));
+    if (!next) throw new Error('clauses name one another in a circle');
+    done.push(next);
+    left = left.filter((step) => step !== next);
+  }
+  return done;
+}
+
+function stepOf(clause: Clause, phase: Phase, { clauses }: Tariff): Step[] {
+  const { phases, once } = kindOf(clause);
+  const act = phases[phase];
+  if (!act) return [];
+  const closerOnes = once ? clauses.filter((other) => goesBefore(other, clause)) : [];
+  const work = (desk: Desk) => {
+    if (closerOnes.some((other) => fitsEngagement(other.for, desk.facts))) return;
+    act(clause.terms, desk, clause);
+  };
+  return [{ clause, phase, work }];
+}
+
+function goesBefore(other: Clause, clause: Clause): boolean {
+  return other.kind === clause.kind && closer(other.for, clause.for);
+}
+
+function rivalsOf(tariff: Tariff, rivalry: Rivalry): ClauseHead[] {
+  return tariff.clauses.filter((clause) => rivalryOf(clause) === rivalry);
+}
