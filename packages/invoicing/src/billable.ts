@@ -1,6 +1,6 @@
 // Bill the difference: what the statement says now, less what has been invoiced.
 
-import { divideRounded } from '@colla/money';
+import { type Currency, divideRounded, toDecimal } from '@colla/money';
 import type { Line, Quantity, Statement, TaxSum } from '@colla/rates';
 
 /** A line as it stands on an invoice. Amounts are minor units. */
@@ -52,7 +52,7 @@ export function billable(statement: Statement, payer: string, earlier: readonly 
   const before = earlier.filter((invoice) => invoice.payer === payer);
   const now = statement.lines.filter((line) => line.payer === payer);
   const lines = [
-    ...now.flatMap((line) => further(line, askedFor(line.key, before))),
+    ...now.flatMap((line) => further(line, askedFor(line.key, before), statement.currency)),
     ...dropped(now, before),
   ];
   const taxes = taxesLeft(
@@ -83,7 +83,7 @@ function askedFor(key: string, before: readonly Asked[]): InvoiceLine[] {
 }
 
 /** A line not asked for before stands as it is; one that has changed since stands as its difference. */
-function further(line: Line, asked: readonly InvoiceLine[]): InvoiceLine[] {
+function further(line: Line, asked: readonly InvoiceLine[], currency: Currency): InvoiceLine[] {
   const { key, clause, category, what, calls, quantity, unit, rate, amount, arithmetic } = line;
   const whole = { key, clause, category, what, calls, quantity, unit, rate, amount, arithmetic };
   if (asked.length === 0) return [whole];
@@ -94,7 +94,7 @@ function further(line: Line, asked: readonly InvoiceLine[]): InvoiceLine[] {
       ...whole,
       what: `${what}, changed`,
       ...sum(amount - before),
-      arithmetic: `${arithmetic}; invoiced before ${before}`,
+      arithmetic: `${arithmetic}; invoiced before ${toDecimal(before, currency)}`,
     },
   ];
 }
@@ -121,24 +121,26 @@ function sum(amount: bigint): Pick<InvoiceLine, 'quantity' | 'unit' | 'rate' | '
   return { quantity: { count: 1, of: 1 }, unit: 'difference', rate: amount, amount };
 }
 
+/** Tax now less the same tax asked for before; one that the statement no longer has is taken back. */
 function taxesLeft(now: readonly TaxSum[], before: readonly Asked[]): InvoiceTax[] {
-  const same = (a: InvoiceTax, b: InvoiceTax) =>
-    a.name === b.name && a.rate === b.rate && a.code === b.code && a.inside === b.inside;
-  const asked = before.flatMap((invoice) => invoice.taxes);
-  return now
-    .map(({ name, rate, code, inside, base, amount }) => {
-      const earlier = asked.filter((tax) => same(tax, { name, rate, code, inside, base, amount }));
-      const less = (part: (tax: InvoiceTax) => bigint) => earlier.reduce((sum, tax) => sum + part(tax), 0n);
-      return {
-        name,
-        rate,
-        code,
-        inside,
-        base: base - less((tax) => tax.base),
-        amount: amount - less((tax) => tax.amount),
-      };
-    })
-    .filter((tax) => tax.base !== 0n || tax.amount !== 0n);
+  const left = new Map<string, InvoiceTax>();
+  for (const tax of now) count(left, tax, 1n);
+  for (const tax of before.flatMap((invoice) => invoice.taxes)) count(left, tax, -1n);
+  return [...left.values()].filter((tax) => tax.base !== 0n || tax.amount !== 0n);
+}
+
+function count(sums: Map<string, InvoiceTax>, tax: InvoiceTax, sign: 1n | -1n): void {
+  const { name, rate, code, inside } = tax;
+  const key = JSON.stringify([name, rate, code, inside]);
+  const { base, amount } = sums.get(key) ?? { base: 0n, amount: 0n };
+  sums.set(key, {
+    name,
+    rate,
+    code,
+    inside,
+    base: base + sign * tax.base,
+    amount: amount + sign * tax.amount,
+  });
 }
 
 /** Whether a line's figures agree: its amount is rate × quantity, rounded once. A broken invariant otherwise. */

@@ -16,6 +16,7 @@ export function writeNumber({ series, ordinal }: { series: string; ordinal: numb
 export function fileName(number: string): string {
   const plain = number
     .normalize('NFKD')
+    .replace(/\p{Mark}+/gu, '')
     .replace(/[^A-Za-z0-9]+/g, '-')
     .replace(/^-+|-+$/g, '');
   return `invoice-${plain || 'document'}.pdf`;

@@ -74,7 +74,7 @@ export function seasonScore(facts: SeasonFacts, now: Temporal.ZonedDateTime): Se
     groups.set(stave, [...(groups.get(stave) ?? []), engagement]);
   }
   const staves = [...groups].map(([party, engagements]) => drawStave(party, engagements, facts, now));
-  staves.sort((a, b) => a.name.localeCompare(b.name));
+  staves.sort((a, b) => a.name.localeCompare(b.name, facts.house.locale));
   return {
     season: facts.season,
     staves,
