@@ -8,7 +8,7 @@ import { turbo } from './turbo.mjs';
 
 const STAMP = join(root, '.stamps', 'build');
 const SOURCES = ['apps', 'packages', 'package-lock.json', 'tsconfig.base.json', 'turbo.json'];
-const BUILT = ['apps/api/dist/main.js', 'apps/dashboard/dist/index.html'];
+const BUILT = ['apps/api/dist/main.js', 'apps/dashboard/dist/index.html', 'packages/store/dist/templates'];
 const PASSED_OVER = new Set(['node_modules', 'dist', '.turbo']);
 
 export function build() {
