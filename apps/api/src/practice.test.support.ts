@@ -1,0 +1,145 @@
+// A practice for tests: the real server on real books, asked over HTTP as a browser asks.
+
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { Temporal } from '@colla/calendar';
+import { invoicePdf } from '@colla/paper';
+import { openStore, type Place, type Store } from '@colla/store';
+import { type Problem, type RouteName, routes } from '@colla/wire';
+import { type Client, createClient, ProblemError } from '@colla/wire/client';
+import postgres from 'postgres';
+import { v4, v7 } from 'uuid';
+import { expect } from 'vitest';
+import { createApp } from './app.ts';
+import { firstOrganisation } from './first.ts';
+import { addressOf, listen, stop } from './listen.ts';
+
+/** Books of their own for a suite, and how to take them away. */
+interface Ground {
+  readonly place: Place;
+  readonly remove: () => Promise<void>;
+}
+
+const server = process.env.TEST_DATABASE_URL;
+
+/** The databases every suite runs on. `npm test` brings up the server. */
+export const databases: [name: string, ground: () => Promise<Ground>][] = [
+  ['in the embedded database', embedded],
+  ...(server === undefined
+    ? []
+    : [['on a PostgreSQL server', () => onServer(server)] as [string, typeof embedded]]),
+];
+
+async function embedded(): Promise<Ground> {
+  const dataDir = await mkdtemp(join(tmpdir(), 'colla-api-'));
+  return { place: { dataDir }, remove: () => rm(dataDir, { recursive: true, force: true }) };
+}
+
+async function onServer(url: string): Promise<Ground> {
+  const name = `api_${v4().replaceAll('-', '')}`;
+  await administer(url, `create database ${name}`);
+  const place = { databaseUrl: Object.assign(new URL(url), { pathname: `/${name}` }).href };
+  return { place, remove: () => administer(url, `drop database ${name} with (force)`) };
+}
+
+async function administer(url: string, statement: string): Promise<void> {
+  const client = postgres(url, { max: 1, onnotice: () => undefined });
+  await client.unsafe(statement);
+  await client.end();
+}
+
+/** A browser that used a printed address, or none. */
+export interface Browser {
+  readonly client: Client;
+  readonly fetch: typeof fetch;
+}
+
+export interface Practice {
+  readonly address: string;
+  readonly key: string;
+  readonly browser: Browser;
+  /** Somebody who never saw a key. */
+  readonly stranger: Browser;
+  readonly store: Store;
+  /** What the clock shows from now on. */
+  readonly setClock: (instant: string) => void;
+  readonly close: () => Promise<void>;
+}
+
+/** Opens a practice whose first visitor has come in already. `dashboard` is the folder of its pages. */
+export async function openPractice(
+  ground: () => Promise<Ground>,
+  { dashboard = tmpdir(), enter = true }: { dashboard?: string; enter?: boolean } = {},
+): Promise<Practice> {
+  let clock = Temporal.Instant.from('2026-10-20T09:00:00Z');
+  const { place, remove } = await ground();
+  const store = await openStore(place);
+  const key = v4();
+  const app = createApp({
+    store,
+    paper: { invoicePdf },
+    now: () => clock,
+    newId: v7,
+    newKey: v4,
+    invitation: {
+      key,
+      organisation: await firstOrganisation(store, { newId: v7, runtimeZone: 'Europe/London' }),
+    },
+    dashboard,
+  });
+  const server = await listen(app, 0);
+  const address = addressOf(server);
+  return {
+    address,
+    key,
+    store,
+    browser: browserAt(address, enter ? await cookieFor(address, key) : undefined),
+    stranger: browserAt(address, undefined),
+    setClock: (instant) => {
+      clock = Temporal.Instant.from(instant);
+    },
+    close: async () => {
+      await stop(server, store);
+      await remove();
+    },
+  };
+}
+
+/** The cookie a browser is given for a key. */
+export async function cookieFor(address: string, key: string): Promise<string> {
+  const response = await fetch(`${address}/?key=${key}`, { redirect: 'manual' });
+  return response.headers.get('set-cookie')?.split(';')[0] ?? '';
+}
+
+/** Sends what a browser sends from the practice's own pages. Addresses start at its root. */
+export function browserAt(address: string, cookie: string | undefined): Browser {
+  const visit: typeof fetch = (path, how = {}) => {
+    const headers = new Headers(how.headers);
+    if (cookie !== undefined) headers.set('cookie', cookie);
+    if (!headers.has('origin')) headers.set('origin', address);
+    return fetch(`${address}${path}`, { ...how, headers, redirect: 'manual' });
+  };
+  return { fetch: visit, client: checked(createClient({ fetch: visit })) };
+}
+
+/** A client whose every answer is held to the schema its route publishes: nothing missing, nothing more. */
+function checked(client: Client): Client {
+  const names = Object.keys(routes) as RouteName[];
+  const ask = (name: RouteName) => async (request: never) => {
+    const answer = await client[name](request);
+    expect(routes[name].answer.parse(answer)).toEqual(answer);
+    return answer;
+  };
+  return Object.fromEntries(names.map((name) => [name, ask(name)])) as unknown as Client;
+}
+
+/** The problem that an asking ends in. */
+export async function problemOf(asking: Promise<unknown>): Promise<Problem> {
+  const error = await asking.then(
+    () => undefined,
+    (reason: unknown) => reason,
+  );
+  if (error instanceof ProblemError) return error.problem;
+  throw new Error('it was answered, or failed without a problem', { cause: error });
+}
