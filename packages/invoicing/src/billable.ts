@@ -1,6 +1,6 @@
 // Bill the difference: what the statement says now, less what has been invoiced.
 
-import { type Currency, divideRounded, toDecimal } from '@colla/money';
+import { type Currency, toDecimal } from '@colla/money';
 import type { Line, Quantity, Statement, TaxSum } from '@colla/rates';
 
 /** A line as it stands on an invoice. Amounts are minor units. */
@@ -141,13 +141,4 @@ function count(sums: Map<string, InvoiceTax>, tax: InvoiceTax, sign: 1n | -1n): 
     base: base + sign * tax.base,
     amount: amount + sign * tax.amount,
   });
-}
-
-/** Whether a line's figures agree: its amount is rate × quantity, rounded once. A broken invariant otherwise. */
-export function figuresAgree({
-  rate,
-  quantity,
-  amount,
-}: Pick<InvoiceLine, 'rate' | 'quantity' | 'amount'>): boolean {
-  return divideRounded(rate * BigInt(quantity.count), BigInt(quantity.of)) === amount;
 }

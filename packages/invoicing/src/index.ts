@@ -4,7 +4,6 @@ export {
   type Asked,
   type Billable,
   billable,
-  figuresAgree,
   type InvoiceLine,
   type InvoiceTax,
   leftToInvoice,
