@@ -39,8 +39,8 @@ test('every folder is named by a noun that one can say aloud', () => {
 });
 
 test('no type is waved through and no test is passed over', () => {
-  const waved =
-    /\bas any\b|: any\b|<any>|@ts-(ignore|expect-error|nocheck)|\b(test|it|describe)\.(skip|only|todo)\b/;
+  // biome refuses `any`; these would get past it.
+  const waved = /@ts-(ignore|expect-error|nocheck)|\b(test|it|describe)\.(skip|only|todo)\b/;
   const files = rooms()
     .flatMap(sourcesOf)
     .filter(({ path }) => path !== 'infra/tidy.test.ts');
