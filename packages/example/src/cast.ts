@@ -26,9 +26,9 @@ const cast = {
     reference: 'Order HR-226',
   },
   competition: {
-    name: 'Lantern Bay Competition for Young Players',
-    address: ['The Old Customs House', 'Lantern Bay'],
-    email: 'secretary@lanternbay.example',
+    name: 'Lanternsea Competition for Young Players',
+    address: ['The Old Customs House', 'Lanternsea'],
+    email: 'secretary@lanternsea.example',
   },
   church: {
     name: 'Church of the Two Lights',
@@ -55,7 +55,7 @@ const cast = {
   haruna: { name: 'Haruna Sekizawa', address: ['19 Ropewalk', 'Quaymarrow'], email: 'haruna@example.net' },
   joaquin: {
     name: 'Joaquín Talavira',
-    address: ['2 Signal Hill', 'Lantern Bay'],
+    address: ['2 Pilot Rise', 'Lanternsea'],
     email: 'joaquin@example.net',
   },
   freya: {

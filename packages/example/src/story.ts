@@ -6,7 +6,7 @@ import { type Told, type ToldWork, thereAndBack, weekly } from './told.ts';
 const NET_LOFT = 'The Net Loft, Quaymarrow';
 const ROPEWALK = 'Ropewalk Hall, Quaymarrow';
 const STUDIO_6 = 'Conservatoire, studio 6';
-const CUSTOMS_HOUSE = 'Old Customs House, Lantern Bay';
+const CUSTOMS_HOUSE = 'Old Customs House, Lanternsea';
 const TWO_LIGHTS = 'Church of the Two Lights, Sillerhaven';
 const ASSEMBLY_ROOMS = 'Assembly Rooms, Ostrevale';
 const DUNE_ROW = 'Dune Row Hall, Pellow Sands';
@@ -223,7 +223,7 @@ const competition: Told[] = [
       },
     ],
     legs: thereAndBack(
-      { from: 'Quaymarrow', to: 'Lantern Bay', km: '34', minutes: 40, purpose: 'Junior rounds' },
+      { from: 'Quaymarrow', to: 'Lanternsea', km: '34', minutes: 40, purpose: 'Junior rounds' },
       [
         [-9, 'fri'],
         [-9, 'sat'],
@@ -701,7 +701,7 @@ const soloists: Told[] = [
     ],
   },
   {
-    title: 'House concert on Signal Hill',
+    title: 'House concert on Pilot Rise',
     soloist: 'joaquin',
     payers: { payer: 'joaquin' },
     about: { instrument: 'clarinet' },
@@ -709,7 +709,7 @@ const soloists: Told[] = [
     asked: -7,
     calls: [
       { kind: 'rehearsal', on: [-2, 'thu'], from: '17:00', minutes: 90, place: NET_LOFT },
-      { kind: 'recital', on: [-2, 'sat'], from: '18:00', minutes: 60, place: '2 Signal Hill, Lantern Bay' },
+      { kind: 'recital', on: [-2, 'sat'], from: '18:00', minutes: 60, place: '2 Pilot Rise, Lanternsea' },
     ],
     ends: { is: 'cancelled', hoursBefore: 60, by: 'pianist', reason: 'illness' },
     note: 'I was ill and found nobody in time. They were very kind; offer the first free Saturday of spring.',
