@@ -39,8 +39,8 @@ function occasionOf(call: Call | undefined, each: Each): string | undefined {
   return each === 'week' ? weekOf(day).toString() : day.toString().slice(0, 7);
 }
 
-/** “each”, “for each week”, “for the engagement”: as it follows a price. */
+/** “each”, “a week”, “for the engagement”: as it follows a price. */
 export function sayEach(each: Each): string {
   if (each === 'call') return 'each';
-  return each === 'engagement' ? 'for the engagement' : `for each ${each}`;
+  return each === 'engagement' ? 'for the engagement' : `a ${each}`;
 }

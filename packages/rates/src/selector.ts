@@ -110,9 +110,9 @@ function weekdaysOnly(days: readonly string[]): boolean {
   return !days.includes('public holiday');
 }
 
-/** The calls a selector means: “rehearsals and lessons on Sundays (cello)”. */
-export function sayCalls(selector: Selector, voice: Voice): string {
-  const kinds = selector.calls ? voice.list(selector.calls.map(plural)) : 'all calls';
+/** The calls a selector means: “rehearsals and lessons on Sundays (cello)”; `any` where it asks for no kind. */
+export function sayCalls(selector: Selector, voice: Voice, any = 'all calls'): string {
+  const kinds = selector.calls ? voice.list(selector.calls.map(plural)) : any;
   return kinds + sayConditions(selector, voice);
 }
 

@@ -6,7 +6,7 @@ import type { Desk, Item } from '../desk.ts';
 import { amountField, minutesField, shareField, wordsField } from '../fields.ts';
 import { type ClauseHead, perCurrency } from '../kind.ts';
 import type { Line } from '../line.ts';
-import { EACH, occasions, sayEach } from '../occasion.ts';
+import { EACH, occasions } from '../occasion.ts';
 import { capital, fitsEngagement, sayCalls, sayCharges, sayConditions } from '../selector.ts';
 import { unitOf, type Voice } from '../voice.ts';
 import { graceContradiction } from './grace.ts';
@@ -187,6 +187,7 @@ export function sayAdjustment(
   word: 'more' | 'less',
 ): string {
   const calls = sayCalls(said.for, said.voice);
+  const some = sayCalls(said.for, said.voice, 'calls');
   const conditions = sayConditions(said.for, said.voice);
   return `${capital(what)}: ${sayBy()}.`;
 
@@ -198,9 +199,11 @@ export function sayAdjustment(
       return `${calls} are ${voice.rate(by.price, by.per)} ${word} beyond ${beyond}, charged ${voice.steps(by.increment)}${grace}`;
     }
     if (by.as === 'amount') {
-      const subject = by.each === 'engagement' ? `the engagement${conditions} is` : `${calls} are`;
-      const each = by.each === 'engagement' ? '' : ` ${sayEach(by.each)}`;
-      return `${subject} ${voice.money(by.amount)} ${word}${each}`;
+      const amount = `${voice.money(by.amount)} ${word}`;
+      if (by.each === 'engagement') return `the engagement${conditions} is ${amount}`;
+      return by.each === 'call'
+        ? `${calls} are ${amount} each`
+        : `${amount} for each ${by.each} with ${some}`;
     }
     if (on) return `${voice.share(by.share)} ${word} on ${sayCharges(on, voice)}${conditions}`;
     return `${calls} are ${voice.share(by.share)} ${word}`;

@@ -219,5 +219,13 @@ function sayExcused({ excused }: Terms, voice: Voice): string {
   if (!excused) return '';
   const { atMost } = excused;
   const times = atMost === undefined ? '' : atMost === 1 ? ' once' : ` ${atMost} times`;
-  return ` ${capital(voice.either(excused.reasons))} is forgiven${times}.`;
+  return ` ${capital(voice.either(excused.reasons.map((reason) => REASON_WORDS[reason])))} is forgiven${times}.`;
 }
+
+const REASON_WORDS: Readonly<Record<(typeof REASONS)[number], string>> = {
+  illness: 'illness',
+  emergency: 'an emergency',
+  'force majeure': 'force majeure',
+  forgotten: 'forgetting',
+  other: 'any other reason',
+};

@@ -7,7 +7,7 @@ import { capital, fitsEngagement, sayConditions } from '../selector.ts';
 
 const schema = perCurrency(() =>
   z.strictObject({
-    what: wordsField('Called').default('Costs'),
+    what: wordsField('Called').default('Costs, such as scores, fares and room hire'),
     handling: shareField('A share on top for handling').default(0),
   }),
 );
@@ -20,8 +20,11 @@ export const cost = clauseKind({
   rivalry: () => undefined,
   once: true,
   whole: true,
-  sentence: (terms, said) =>
-    `${capital(terms.what)}${sayConditions(said.for, said.voice)}, such as scores, fares and room hire, are passed on as paid${terms.handling > 0 ? `, with ${said.voice.share(terms.handling)} on top for handling` : ''}.`,
+  sentence: (terms, said) => {
+    const handling =
+      terms.handling > 0 ? `, with ${said.voice.share(terms.handling)} on top for handling` : '';
+    return `${capital(terms.what)}${sayConditions(said.for, said.voice)}: passed on as paid${handling}.`;
+  },
   phases: {
     travel: (terms, desk, clause) => {
       if (!fitsEngagement(clause.for, desk.facts)) return;

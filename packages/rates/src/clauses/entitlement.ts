@@ -5,7 +5,7 @@ import { z } from 'zod';
 import type { Desk, Item } from '../desk.ts';
 import { amountField, minutesField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
-import { EACH, occasions, sayEach } from '../occasion.ts';
+import { EACH, occasions } from '../occasion.ts';
 import { plural, sayCalls, selectorSchema } from '../selector.ts';
 import type { Voice } from '../voice.ts';
 
@@ -109,9 +109,12 @@ function firstOf(items: readonly Item[], first: readonly CallKind[] | undefined)
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for']; payer: string }): string {
   const { voice } = said;
-  const each = { call: 'each', engagement: 'together' } as const;
-  const how = terms.each === 'call' || terms.each === 'engagement' ? each[terms.each] : sayEach(terms.each);
+  const length = voice.length(terms.minutes);
+  const calls = sayCalls(said.for, voice, 'calls');
+  const each = terms.each === 'engagement' ? 'in all' : `each ${terms.each}`;
+  const covered =
+    terms.each === 'call' ? `up to ${length} each of ${calls}` : `${length} of ${calls} ${each}`;
   const price = terms.price > 0n ? ` at ${voice.rate(terms.price, 60)}` : '';
   const first = terms.first ? `, ${voice.list(terms.first.map(plural))} first` : '';
-  return `The ${said.payer} covers ${sayCalls(said.for, voice)} for ${voice.length(terms.minutes)} ${how}${price}${first}; what lies beyond is charged by the other clauses.`;
+  return `The ${said.payer} covers ${covered}${price}${first}; what lies beyond is charged by the other clauses.`;
 }

@@ -192,8 +192,8 @@ function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }):
 function subject({ price, each, what }: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
   const { voice } = said;
   if (each === 'engagement' || forWorks(each)) {
-    const unit = each === 'engagement' ? 'for the engagement' : `for each ${each}`;
-    return `${capital(what ?? 'the fee')}${sayConditions(said.for, voice)} is ${voice.money(price)} ${unit}`;
+    const unit = each === 'engagement' ? sayEach(each) : `for each ${each}`;
+    return `${capital(what ?? 'fee')}${sayConditions(said.for, voice)}: ${voice.money(price)} ${unit}`;
   }
   const calls = sayCalls(said.for, voice);
   const who = what ? `${capital(what)}: ${calls}` : capital(calls);

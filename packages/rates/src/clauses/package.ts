@@ -106,8 +106,9 @@ function take(part: Included, desk: Desk, clause: ClauseHead, taken: Map<Item, n
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
   const { voice } = said;
   const parts = terms.includes.map((part) => sayIncluded(part, voice));
+  const price = terms.price === 0n ? 'no charge' : voice.money(terms.price);
   const each = terms.each === 'soloist' ? ' for each soloist' : '';
-  return `${capital(terms.what)}${sayConditions(said.for, voice)}: ${voice.money(terms.price)}${each}, which includes ${voice.list(parts)}; what lies beyond is charged by the other clauses.${sayBand(terms.band, voice)}`;
+  return `${capital(terms.what)}${sayConditions(said.for, voice)}: ${price}${each}, which includes ${voice.list(parts)}; what lies beyond is charged by the other clauses.${sayBand(terms.band, voice)}`;
 }
 
 function sayIncluded(part: Included, voice: Voice): string {

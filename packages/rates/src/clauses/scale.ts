@@ -152,7 +152,7 @@ function sayOwes(owes: Owes, voice: Voice): string {
     case 'deposit':
       return 'the deposit';
     case 'share':
-      return voice.share(owes.share);
+      return `${voice.share(owes.share)} of it`;
     case 'amount':
       return voice.money(owes.amount);
   }

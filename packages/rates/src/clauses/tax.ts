@@ -84,21 +84,23 @@ function taxOn(amount: bigint, { rate, inside }: Terms): bigint {
 }
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
-  const { voice } = said;
-  const name = terms.name + sayConditions(said.for, voice);
-  const not =
-    terms.not.length > 0 ? `, not on ${voice.list(terms.not.map((category) => CHARGED[category]))}` : '';
-  switch (terms.code) {
+  const not = terms.not.map((category) => CHARGED[category]);
+  const except = not.length > 0 ? `, not on ${said.voice.list(not)}` : '';
+  return `${capital(sayTax(terms, said.voice))}${except}${sayConditions(said.for, said.voice)}.`;
+}
+
+function sayTax({ name, rate, code, inside }: Terms, voice: Voice): string {
+  switch (code) {
     case 'E':
-      return `Everything is exempt from ${name}${not}.`;
+      return `everything is exempt from ${name}`;
     case 'AE':
-      return `${capital(name)} is owed by the payer under the reverse charge${not}.`;
+      return `${name} is owed by the payer under the reverse charge`;
     case 'O':
-      return `Everything is outside the scope of ${name}${not}.`;
+      return `everything is outside the scope of ${name}`;
     default:
-      return terms.inside
-        ? `Prices include ${name} at ${voice.share(terms.rate)}${not}.`
-        : `${capital(name)} at ${voice.share(terms.rate)} is added${not}.`;
+      return inside
+        ? `prices include ${name} at ${voice.share(rate)}`
+        : `${name} at ${voice.share(rate)} is added`;
   }
 }
 
