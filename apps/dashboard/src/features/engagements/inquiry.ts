@@ -140,23 +140,8 @@ export function plannedOf({ on, from, until, zone }: CallRow): WrittenSpan {
 
 /** What is sent, once every name has its id. */
 export function inquiryOf(draft: InquiryDraft, ids: ReadonlyMap<string, string>): EngagementInput {
-  const id = (name: string) => ids.get(name.trim());
-  const payers = draft.payers.flatMap(({ role, name }) => {
-    const party = id(name);
-    return party === undefined ? [] : [[role.trim(), party] as const];
-  });
-  const [soloistParty, institutionParty] = [id(draft.soloist), id(draft.institution)];
   return {
-    title: draft.title.trim(),
-    ...(soloistParty ? { soloistParty } : {}),
-    ...(institutionParty ? { institutionParty } : {}),
-    payers: Object.fromEntries(payers),
-    soloist: {
-      ...said('level', draft.level),
-      ...said('instrument', draft.instrument),
-      ...said('study', draft.study),
-    },
-    ...said('note', draft.note),
+    ...peopleOf(draft, ids),
     calls: draft.calls.map(callInputOf),
     programme: draft.works.map(({ composer, title, minutes, requested }) => ({
       composer: composer.trim(),
@@ -164,6 +149,31 @@ export function inquiryOf(draft: InquiryDraft, ids: ReadonlyMap<string, string>)
       minutes: Number(minutes.trim()),
       requested,
     })),
+  };
+}
+
+/** Title, people and what a price may depend on, as they are sent by themselves. */
+export function peopleOf(
+  people: Omit<InquiryDraft, 'calls' | 'works'>,
+  ids: ReadonlyMap<string, string>,
+): Omit<EngagementInput, 'calls' | 'programme'> {
+  const id = (name: string) => ids.get(name.trim());
+  const payers = people.payers.flatMap(({ role, name }) => {
+    const party = id(name);
+    return party === undefined ? [] : [[role.trim(), party] as const];
+  });
+  const [soloistParty, institutionParty] = [id(people.soloist), id(people.institution)];
+  return {
+    title: people.title.trim(),
+    ...(soloistParty ? { soloistParty } : {}),
+    ...(institutionParty ? { institutionParty } : {}),
+    payers: Object.fromEntries(payers),
+    soloist: {
+      ...said('level', people.level),
+      ...said('instrument', people.instrument),
+      ...said('study', people.study),
+    },
+    ...said('note', people.note),
   };
 }
 

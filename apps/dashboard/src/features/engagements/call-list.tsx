@@ -1,0 +1,72 @@
+// The calls of an engagement as they follow one another, each with how it stands and what can be said of it.
+import type { CallJson } from '@colla/wire';
+import { engagements as say } from '../../catalogue/engagements.ts';
+import { sayDay } from '../../locale.ts';
+import { Button } from '../../ui/index.ts';
+import './engagement.css';
+import { headWord } from '../../catalogue/engagements.ts';
+import type { CallMove } from './moves.ts';
+import { callName, sayStanding, sayTimes } from './names.ts';
+
+export interface CallWithMoves {
+  readonly call: CallJson;
+  readonly moves: readonly CallMove[];
+  /** True once it has begun: the likeliest thing to say is then in sight. */
+  readonly begun: boolean;
+}
+
+interface CallListProps {
+  calls: readonly CallWithMoves[];
+  onMove: (call: CallJson, move: CallMove | 'more') => void;
+}
+
+export function CallList({ calls, onMove }: CallListProps) {
+  if (calls.length === 0) return <p className="aside">{say('noCalls')}</p>;
+  return (
+    <ol className="calls">
+      {calls.map((of) => (
+        <CallItem key={of.call.id} of={of} onMove={onMove} />
+      ))}
+    </ol>
+  );
+}
+
+function CallItem({
+  of: { call, moves, begun },
+  onMove,
+}: {
+  of: CallWithMoves;
+  onMove: CallListProps['onMove'];
+}) {
+  const name = callName(call);
+  const likeliest = begun || call.standing.is === 'held' ? moves.find(isLikely) : undefined;
+  return (
+    <li>
+      <span className={`mark ${call.standing.is}`} aria-hidden="true" />
+      <span className="when">
+        <strong>{sayDay(call.start, 'weekday')}</strong> {sayTimes(call)}
+      </span>
+      <span className="what">
+        {headWord(call.label ?? call.kind)}
+        {call.place && <span className="aside">, {call.place}</span>}
+        <span className="aside standing">{sayStanding(call)}</span>
+      </span>
+      <span className="buttons">
+        {likeliest && (
+          <Button label={`${say(likeliest)}: ${name}`} onPress={() => onMove(call, likeliest)}>
+            {say(likeliest)}
+          </Button>
+        )}
+        {moves.some((move) => move !== likeliest) && (
+          <Button kind="quiet" label={say('moreFor', { call: name })} onPress={() => onMove(call, 'more')}>
+            {say('more')}
+          </Button>
+        )}
+      </span>
+    </li>
+  );
+
+  function isLikely(move: CallMove): boolean {
+    return (move === 'play' && call.standing.is === 'agreed') || move === 'agree';
+  }
+}

@@ -1,0 +1,162 @@
+// An inquiry is written down: who, when and where, what is played.
+import type { EngagementJson, OrganisationJson } from '@colla/wire';
+import { useState } from 'react';
+import { useSend } from '../../books.ts';
+import { engagements as say } from '../../catalogue/engagements.ts';
+import { Button, Form, Part, type Said, TextField, Tick, useStatus } from '../../ui/index.ts';
+import { CallFields } from './call-fields.tsx';
+import './engagement.css';
+import {
+  callAfter,
+  emptyInquiry,
+  type InquiryDraft,
+  inquiryOf,
+  newNames,
+  nextKey,
+  slipsIn,
+  type WorkRow,
+} from './inquiry.ts';
+import { PeopleFields } from './people-fields.tsx';
+import { idsOf, useParties } from './use-parties.ts';
+
+interface InquiryFormProps {
+  organisation: OrganisationJson;
+  onEntered: (engagement: EngagementJson) => void;
+  onGiveUp: () => void;
+}
+
+export function InquiryForm({ organisation, onEntered, onGiveUp }: InquiryFormProps) {
+  const { zone } = organisation;
+  const { send, busy, problem } = useSend('addEngagement');
+  const [draft, setDraft] = useState(() => emptyInquiry(zone));
+  const [wrong, setWrong] = useState<Said>();
+  const parties = useParties();
+  const status = useStatus();
+  const change = (to: Partial<InquiryDraft>) => setDraft({ ...draft, ...to });
+  const enter = async () => {
+    const errors = slipsIn(draft);
+    if (errors[0]) return setWrong({ detail: errors[0].detail, errors });
+    const ids = await idsOf(newNames(draft, parties), parties);
+    if ('detail' in ids) return setWrong(ids);
+    setWrong(undefined);
+    const engagement = await send({ body: inquiryOf(draft, ids) });
+    if (!engagement) return;
+    status(say('entered', { title: engagement.title }));
+    onEntered(engagement);
+  };
+  const foot = (
+    <>
+      <Button type="submit" kind="primary" busy={busy}>
+        {say('keep')}
+      </Button>
+      <Button onPress={onGiveUp}>{say('giveUp')}</Button>
+    </>
+  );
+  return (
+    <Form problem={wrong ?? problem} onSubmit={enter} foot={foot}>
+      <Part title={say('people')}>
+        <PeopleFields people={draft} parties={parties} onChange={change} />
+      </Part>
+      <Part title={say('whenAndWhere')}>
+        <CallRows draft={draft} zone={zone} onChange={change} />
+      </Part>
+      <Part title={say('works')}>
+        <WorkRows works={draft.works} onChange={(works) => change({ works })} />
+      </Part>
+    </Form>
+  );
+}
+
+function CallRows(props: {
+  draft: InquiryDraft;
+  zone: string;
+  onChange: (to: Partial<InquiryDraft>) => void;
+}) {
+  const { draft, zone, onChange } = props;
+  const { calls } = draft;
+  return (
+    <>
+      <ol className="numbered">
+        {calls.map((call, place) => (
+          <li key={call.key}>
+            <CallFields
+              call={call}
+              at={`/calls/${place}`}
+              conditional
+              onChange={(to) =>
+                onChange({ calls: calls.map((row) => (row.key === call.key ? { ...row, ...to } : row)) })
+              }
+            />
+            <Button
+              kind="quiet"
+              label={say('removeCall', { number: place + 1 })}
+              onPress={() => onChange({ calls: calls.filter(({ key }) => key !== call.key) })}
+            >
+              {say('takeOut')}
+            </Button>
+          </li>
+        ))}
+      </ol>
+      <div>
+        <Button onPress={() => onChange({ calls: [...calls, callAfter(calls, zone)] })}>
+          {say('addCall')}
+        </Button>
+      </div>
+    </>
+  );
+}
+
+function WorkRows({ works, onChange }: { works: readonly WorkRow[]; onChange: (works: WorkRow[]) => void }) {
+  const change = (key: number, to: Partial<WorkRow>) =>
+    onChange(works.map((row) => (row.key === key ? { ...row, ...to } : row)));
+  const empty = { composer: '', title: '', minutes: '', requested: false };
+  return (
+    <>
+      <ol className="numbered">
+        {works.map((work, place) => (
+          <li key={work.key}>
+            <div className="fields">
+              <TextField
+                label={say('composer')}
+                optional
+                at={`/programme/${place}/composer`}
+                value={work.composer}
+                onType={(composer) => change(work.key, { composer })}
+              />
+              <TextField
+                label={say('workTitle')}
+                at={`/programme/${place}/title`}
+                value={work.title}
+                onType={(title) => change(work.key, { title })}
+              />
+              <TextField
+                label={say('minutes')}
+                optional
+                at={`/programme/${place}/minutes`}
+                value={work.minutes}
+                onType={(minutes) => change(work.key, { minutes })}
+              />
+              <Tick
+                label={say('requested')}
+                on={work.requested}
+                onChange={(requested) => change(work.key, { requested })}
+              />
+            </div>
+            <Button
+              kind="quiet"
+              label={say('removeWork', { number: place + 1 })}
+              onPress={() => onChange(works.filter(({ key }) => key !== work.key))}
+            >
+              {say('takeOut')}
+            </Button>
+          </li>
+        ))}
+      </ol>
+      <div>
+        <Button onPress={() => onChange([...works, { ...empty, key: nextKey(works) }])}>
+          {say('addWork')}
+        </Button>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,112 @@
+// The next invoice to a payer: exactly what will be asked is seen before it has its number.
+import { Temporal } from '@colla/calendar';
+import { currency as currencyOf, toDecimal } from '@colla/money';
+import { readTariff, statement } from '@colla/rates';
+import { granted, refused } from '@colla/refusal';
+import type { EngagementWholeJson, OrganisationJson } from '@colla/wire';
+import { useState } from 'react';
+import { useSend } from '../../books.ts';
+import { engagements as say } from '../../catalogue/engagements.ts';
+import { sayDay, sayMoney } from '../../locale.ts';
+import { Button, DayField, Dialog, Figure, Form, TextField, useStatus } from '../../ui/index.ts';
+import { type Asking, askingOf } from './asking.ts';
+import './engagement.css';
+import { factsOf } from './facts.ts';
+import { payerNames } from './names.ts';
+
+interface IssueDialogProps {
+  engagement: EngagementWholeJson;
+  organisation: OrganisationJson;
+  payer: string;
+  onClose: () => void;
+}
+
+export function IssueDialog({ engagement, organisation, payer, onClose }: IssueDialogProps) {
+  const { id, currency } = engagement;
+  const { send, busy, problem } = useSend('issueInvoice');
+  const [issuedOn, setIssuedOn] = useState(() => Temporal.Now.plainDateISO(organisation.zone).toString());
+  const [note, setNote] = useState('');
+  const status = useStatus();
+  const name = payerNames(engagement)[payer];
+  const asking = askingFor(engagement, organisation, payer, issuedOn);
+  const issue = async () => {
+    const body = { payer, issuedOn, ...(note.trim() ? { note: note.trim() } : {}) };
+    const invoice = await send({ params: { id }, body });
+    if (!invoice) return;
+    const { number, total } = invoice;
+    status(say('nowIssued', { number, total: sayMoney(total, currency), payer: invoice.to.name }));
+    onClose();
+  };
+  const foot = (
+    <>
+      <Button type="submit" kind="primary" busy={busy}>
+        {say('issueIt')}
+      </Button>
+      <Button onPress={onClose}>{say('giveUp')}</Button>
+    </>
+  );
+  return (
+    <Dialog title={say('issueTitle', { payer: name ?? payer })} onClose={onClose}>
+      <Form problem={problem} onSubmit={issue} foot={foot}>
+        <p>{say('issueWhy')}</p>
+        {name === undefined && <p className="overdue">{say('noPayer', { role: payer })}</p>}
+        {asking && <AskingView asking={asking} currency={currency} />}
+        <div className="fields">
+          <DayField label={say('issuedOn')} at="/issuedOn" value={issuedOn} onType={setIssuedOn} />
+          <TextField label={say('issueNote')} optional at="/note" value={note} onType={setNote} />
+        </div>
+      </Form>
+    </Dialog>
+  );
+}
+
+/** What will be asked; nothing to show while the day cannot be read. */
+function askingFor(
+  engagement: EngagementWholeJson,
+  { holidays, locale, zone }: OrganisationJson,
+  payer: string,
+  issuedOn: string,
+): Asking | undefined {
+  const tariff = engagement.agreement ? readTariff(engagement.agreement.written) : undefined;
+  if (tariff === undefined || refused(tariff) || issuedOn === '') return undefined;
+  const facts = factsOf(engagement, holidays);
+  const now = statement(facts, { tariff, locale }, Temporal.Now.zonedDateTimeISO(zone));
+  return askingOf({ statement: now, facts, payer }, engagement.invoices, issuedOn);
+}
+
+function AskingView({ asking: { billable, dueOn }, currency }: { asking: Asking; currency: string }) {
+  const kept = granted(currencyOf(currency));
+  const money = (amount: bigint) => toDecimal(amount, kept);
+  return (
+    <div>
+      <dl className="sums">
+        {billable.lines.map((line) => (
+          <div key={line.key}>
+            <dt>
+              {line.what}
+              <span className="aside told">{line.arithmetic}</span>
+            </dt>
+            <dd>
+              <Figure amount={money(line.amount)} currency={currency} bare />
+            </dd>
+          </div>
+        ))}
+        {billable.taxes.map((tax) => (
+          <div key={`${tax.name} ${tax.rate}`}>
+            <dt>{say('tax', { name: tax.name })}</dt>
+            <dd>
+              <Figure amount={money(tax.amount)} currency={currency} bare />
+            </dd>
+          </div>
+        ))}
+        <div className="whole">
+          <dt>{say('total')}</dt>
+          <dd>
+            <Figure amount={money(billable.total)} currency={currency} />
+          </dd>
+        </div>
+      </dl>
+      <p className="aside">{say('willBeDue', { day: sayDay(dueOn) })}</p>
+    </div>
+  );
+}

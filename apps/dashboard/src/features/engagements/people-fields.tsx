@@ -1,0 +1,119 @@
+// Who an engagement is for and who pays for it, and what about the soloist a price may depend on.
+import type { PartyJson } from '@colla/wire';
+import { engagements as say } from '../../catalogue/engagements.ts';
+import { Button, TextField } from '../../ui/index.ts';
+import { type InquiryDraft, nextKey, type PayerRow } from './inquiry.ts';
+import { PartyField } from './party-field.tsx';
+
+/** What an inquiry and a later change of it both ask. */
+export type People = Omit<InquiryDraft, 'calls' | 'works'>;
+
+interface PeopleFieldsProps {
+  people: People;
+  parties: readonly PartyJson[];
+  onChange: (to: Partial<People>) => void;
+}
+
+export function PeopleFields({ people, parties, onChange }: PeopleFieldsProps) {
+  return (
+    <>
+      <TextField
+        label={say('nameOfIt')}
+        hint={say('nameHint')}
+        at="/title"
+        value={people.title}
+        onType={(title) => onChange({ title })}
+      />
+      <div className="fields">
+        <PartyField
+          label={say('soloist')}
+          optional
+          value={people.soloist}
+          parties={parties}
+          onType={(soloist) => onChange({ soloist })}
+        />
+        <PartyField
+          label={say('institution')}
+          optional
+          value={people.institution}
+          parties={parties}
+          onType={(institution) => onChange({ institution })}
+        />
+      </div>
+      <PayerRows payers={people.payers} parties={parties} onChange={(payers) => onChange({ payers })} />
+      <fieldset className="field wide">
+        <legend>{say('aboutSoloist')}</legend>
+        <div className="fields">
+          {(['level', 'instrument', 'study'] as const).map((name) => (
+            <TextField
+              key={name}
+              label={say(name)}
+              at={`/soloist/${name}`}
+              optional
+              value={people[name]}
+              onType={(text) => onChange({ [name]: text })}
+            />
+          ))}
+        </div>
+      </fieldset>
+      <TextField
+        label={say('note')}
+        optional
+        at="/note"
+        value={people.note}
+        onType={(note) => onChange({ note })}
+      />
+    </>
+  );
+}
+
+interface PayerRowsProps {
+  payers: readonly PayerRow[];
+  parties: readonly PartyJson[];
+  onChange: (payers: PayerRow[]) => void;
+}
+
+function PayerRows({ payers, parties, onChange }: PayerRowsProps) {
+  const change = (key: number, to: Partial<PayerRow>) =>
+    onChange(payers.map((row) => (row.key === key ? { ...row, ...to } : row)));
+  return (
+    <div className="rows">
+      {payers.map((row, place) => (
+        <div className="fields" key={row.key}>
+          <PartyField
+            label={say('payer')}
+            hint={say('payerHint')}
+            optional
+            value={row.name}
+            parties={parties}
+            onType={(name) => change(row.key, { name })}
+          />
+          <TextField
+            label={say('payerRole')}
+            hint={say('payerRoleHint')}
+            at={`/payers/${place}/role`}
+            value={row.role}
+            onType={(role) => change(row.key, { role })}
+          />
+          {payers.length > 1 && (
+            <Button
+              kind="quiet"
+              label={say('removePayer')}
+              onPress={() => onChange(payers.filter(({ key }) => key !== row.key))}
+            >
+              {say('takeOut')}
+            </Button>
+          )}
+        </div>
+      ))}
+      <div>
+        <Button
+          kind="quiet"
+          onPress={() => onChange([...payers, { key: nextKey(payers), role: '', name: '' }])}
+        >
+          {say('addPayer')}
+        </Button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,62 @@
+// The programme as it is sent back whole: one work changed, added or taken out.
+
+import type { RequestOf, WorkJson } from '@colla/wire';
+
+export type WorkInput = RequestOf<'setProgramme'>['body']['works'][number];
+
+/** The works as they stand, with one put in the place of that of its id, or at the end. */
+export function withWork(works: readonly WorkJson[], work: WorkInput): WorkInput[] {
+  const known = works.some(({ id }) => id === work.id);
+  const kept = works.map((other) => (other.id === work.id ? work : other));
+  return known ? kept : [...kept, work];
+}
+
+export function withoutWork(works: readonly WorkJson[], id: string): WorkInput[] {
+  return works.filter((work) => work.id !== id);
+}
+
+export interface WorkDraft {
+  readonly composer: string;
+  readonly title: string;
+  readonly minutes: string;
+  readonly requested: boolean;
+  readonly edition: string;
+  readonly key: string;
+  readonly cuts: string;
+  readonly state: WorkJson['part']['state'];
+  readonly permission: WorkJson['part']['permission'];
+  readonly receivedOn: string;
+}
+
+/** What the form shows of a work, or of a new one. */
+export function draftOf(work: WorkJson | undefined): WorkDraft {
+  const { edition = '', key = '', cuts = '', state = 'wanted', permission = 'not asked' } = work?.part ?? {};
+  return {
+    composer: work?.composer ?? '',
+    title: work?.title ?? '',
+    minutes: work === undefined ? '' : String(work.minutes),
+    requested: work?.requested ?? false,
+    edition,
+    key,
+    cuts,
+    state,
+    permission,
+    receivedOn: work?.part.receivedOn ?? '',
+  };
+}
+
+/** What is sent of a draft; what is empty is left out. */
+export function workOf(draft: WorkDraft, id: string | undefined): WorkInput {
+  const { composer, title, minutes, requested, state, permission, edition, key, cuts, receivedOn } = draft;
+  const told = Object.entries({ edition, key, cuts, receivedOn })
+    .map(([name, text]) => [name, text.trim()] as const)
+    .filter(([, text]) => text !== '');
+  return {
+    ...(id === undefined ? {} : { id }),
+    composer: composer.trim(),
+    title: title.trim(),
+    minutes: Number(minutes.trim() || '0'),
+    requested,
+    part: { state, permission, ...Object.fromEntries(told) },
+  };
+}

@@ -1,0 +1,103 @@
+// The dialog that one engagement's screen has open.
+
+import { Temporal } from '@colla/calendar';
+import type { CallJson, EngagementWholeJson, OrganisationJson, StatementAnswerJson } from '@colla/wire';
+import { AgreeDialog } from '../features/engagements/agree-dialog.tsx';
+import { AddCallDialog, MoveCallDialog } from '../features/engagements/call-dialog.tsx';
+import { CloseDialog } from '../features/engagements/close-dialog.tsx';
+import { callOf } from '../features/engagements/facts.ts';
+import { FallDialog } from '../features/engagements/fall-dialog.tsx';
+import { IssueDialog } from '../features/engagements/issue-dialog.tsx';
+import { MoreDialog } from '../features/engagements/more-dialog.tsx';
+import { type CallMove, callMoves } from '../features/engagements/moves.ts';
+import { PeopleDialog } from '../features/engagements/people-dialog.tsx';
+import { PlayDialog } from '../features/engagements/play-dialog.tsx';
+import { QuoteDialog } from '../features/engagements/quote-dialog.tsx';
+import { SettleDialog } from '../features/engagements/settle-dialog.tsx';
+import { SimpleCallDialog } from '../features/engagements/simple-call-dialog.tsx';
+import { PaymentDialog } from '../features/invoices/payment-dialog.tsx';
+import { StatementView } from '../features/statements/statement-view.tsx';
+
+/** What somebody asked to do. */
+export type Asked =
+  | { readonly is: 'call'; readonly move: CallMove | 'more'; readonly call: CallJson }
+  | { readonly is: 'invoice'; readonly payer: string }
+  | { readonly is: 'record a payment'; readonly invoice: string }
+  | { readonly is: 'add a call' | 'quote' | 'agree' | 'settle' | 'people' | 'cancel' | 'decline' | 'lapse' };
+
+interface DialogProps {
+  engagement: EngagementWholeJson;
+  organisation: OrganisationJson;
+  answer: StatementAnswerJson | undefined;
+  today: string;
+  onAsk: (asked: Asked) => void;
+  onClose: () => void;
+}
+
+export function EngagementDialog({ asked, ...props }: DialogProps & { asked: Asked }) {
+  const { engagement, organisation, onClose } = props;
+  switch (asked.is) {
+    case 'call':
+      return <CallDialog {...props} call={asked.call} move={asked.move} />;
+    case 'add a call':
+      return <AddCallDialog engagement={engagement.id} zone={organisation.zone} onClose={onClose} />;
+    case 'quote':
+      return <QuoteDialog {...props} show={(of) => <StatementView of={of} />} />;
+    case 'agree':
+      return <AgreeDialog {...props} />;
+    case 'settle':
+      return <SettleDialog engagement={engagement} onClose={onClose} />;
+    case 'people':
+      return <PeopleDialog engagement={engagement} onClose={onClose} />;
+    case 'cancel':
+      return <FallDialog engagement={engagement} organisation={organisation} onClose={onClose} />;
+    case 'decline':
+    case 'lapse':
+      return <CloseDialog engagement={engagement} as={asked.is} onClose={onClose} />;
+    case 'invoice':
+      return <IssueDialog {...props} payer={asked.payer} />;
+    case 'record a payment': {
+      const invoice = engagement.invoices.find(({ id }) => id === asked.invoice);
+      return invoice ? <PaymentDialog invoice={invoice} today={props.today} onClose={onClose} /> : null;
+    }
+  }
+}
+
+function CallDialog(props: DialogProps & { call: CallJson; move: CallMove | 'more' }) {
+  const { engagement, organisation, call, move, onAsk, onClose } = props;
+  const id = engagement.id;
+  switch (move) {
+    case 'more': {
+      const moves = callMoves(
+        callOf(call),
+        engagement.stage,
+        Temporal.Now.zonedDateTimeISO(organisation.zone),
+      );
+      return (
+        <MoreDialog
+          call={call}
+          moves={moves}
+          onMove={(next) => onAsk({ is: 'call', move: next, call })}
+          onClose={onClose}
+        />
+      );
+    }
+    case 'play':
+      return <PlayDialog engagement={id} call={call} onClose={onClose} />;
+    case 'move':
+      return <MoveCallDialog engagement={id} call={call} onClose={onClose} />;
+    case 'cancel':
+    case 'miss':
+      return (
+        <FallDialog
+          engagement={engagement}
+          organisation={organisation}
+          call={call}
+          missed={move === 'miss'}
+          onClose={onClose}
+        />
+      );
+    default:
+      return <SimpleCallDialog engagement={id} call={call} move={move} onClose={onClose} />;
+  }
+}

@@ -1,0 +1,258 @@
+// One engagement put together from what its features show; which dialog is open is known here.
+import { Temporal } from '@colla/calendar';
+import type { EngagementWholeJson, OrganisationJson, StatementAnswerJson } from '@colla/wire';
+import { type ReactNode, useState } from 'react';
+import { useAnswer } from '../books.ts';
+import { engagements as say } from '../catalogue/engagements.ts';
+import { CallList } from '../features/engagements/call-list.tsx';
+import { callOf } from '../features/engagements/facts.ts';
+import { Journeys } from '../features/engagements/journeys.tsx';
+import { callMoves, type NextMove, nextMove } from '../features/engagements/moves.ts';
+import { callName, payerNames } from '../features/engagements/names.ts';
+import { pricedBy } from '../features/engagements/priced.ts';
+import { Programme } from '../features/engagements/programme.tsx';
+import { Stages } from '../features/engagements/stages.tsx';
+import { isMore, stepReached } from '../features/engagements/steps.ts';
+import { InvoiceList } from '../features/invoices/invoice-list.tsx';
+import { PaymentList } from '../features/invoices/payment-list.tsx';
+import { StatementView } from '../features/statements/statement-view.tsx';
+import { sayDay, sayMoney } from '../locale.ts';
+import { Button, Page, Part, Shown } from '../ui/index.ts';
+import { type Asked, EngagementDialog } from './engagement-dialog.tsx';
+
+interface WholeProps {
+  engagement: EngagementWholeJson;
+  organisation: OrganisationJson;
+}
+
+/** An inquiry has no price yet; any other stage is asked for its statement. */
+export function EngagementWhole(props: WholeProps) {
+  const { stage } = props.engagement;
+  const isPriced = stage !== 'inquiry' && stage !== 'declined' && stage !== 'lapsed';
+  return isPriced ? <Priced {...props} /> : <Whole {...props} answer={undefined} statement={<NoPrice />} />;
+}
+
+function NoPrice() {
+  return <p className="aside">{say('statementNone')}</p>;
+}
+
+function Priced(props: WholeProps) {
+  const answer = useAnswer('getStatement', { params: { id: props.engagement.id }, query: {} });
+  const statement = (
+    <Shown answer={answer} what={say('fetchingStatement')}>
+      {(value) => <StatementView of={pricedBy(value, props.engagement)} />}
+    </Shown>
+  );
+  const value = answer.is === 'here' ? answer.value : undefined;
+  return <Whole {...props} answer={value} statement={statement} />;
+}
+
+interface AllProps extends WholeProps {
+  answer: StatementAnswerJson | undefined;
+  statement: ReactNode;
+}
+
+function Whole({ engagement, organisation, answer, statement }: AllProps) {
+  const [asked, setAsked] = useState<Asked>();
+  const now = Temporal.Now.zonedDateTimeISO(organisation.zone);
+  const today = now.toPlainDate().toString();
+  const open = ['inquiry', 'quoted', 'agreed'].includes(engagement.stage);
+  const toInvoice = (answer?.toInvoice ?? []).filter(({ total }) => isMore(total));
+  return (
+    <Page
+      title={engagement.title}
+      under={<Under engagement={engagement} leftToInvoice={toInvoice.length > 0} />}
+      actions={<Next engagement={engagement} toInvoice={toInvoice} now={now} onAsk={setAsked} />}
+    >
+      <div className="engagement">
+        <div className="what-is-played">
+          <Part
+            title={say('callsTitle')}
+            actions={open && <Button onPress={() => setAsked({ is: 'add a call' })}>{say('addCall')}</Button>}
+          >
+            <CallList
+              calls={inOrder(engagement).map((call) => ({
+                call,
+                moves: callMoves(callOf(call), engagement.stage, now),
+                begun: Temporal.Instant.compare(callOf(call).planned.start.toInstant(), now.toInstant()) <= 0,
+              }))}
+              onMove={(call, move) => setAsked({ is: 'call', move, call })}
+            />
+          </Part>
+          <Programme engagement={engagement.id} programme={engagement.programme} open={open} />
+          <Journeys engagement={engagement} today={today} open={open} />
+        </div>
+        <div className="what-it-costs">
+          <Part title={say('statement')}>
+            <Terms engagement={engagement} />
+            {statement}
+          </Part>
+          <Money engagement={engagement} today={today} toInvoice={toInvoice} onAsk={setAsked} />
+          {open && <Ending engagement={engagement} onAsk={setAsked} />}
+        </div>
+      </div>
+      {asked && (
+        <EngagementDialog
+          asked={asked}
+          engagement={engagement}
+          organisation={organisation}
+          answer={answer}
+          today={today}
+          onAsk={setAsked}
+          onClose={() => setAsked(undefined)}
+        />
+      )}
+    </Page>
+  );
+}
+
+function inOrder({ calls }: EngagementWholeJson) {
+  const at = (start: string) => Temporal.ZonedDateTime.from(start).epochMilliseconds;
+  return [...calls].sort((a, b) => at(a.start) - at(b.start));
+}
+
+function Under({ engagement, leftToInvoice }: { engagement: EngagementWholeJson; leftToInvoice: boolean }) {
+  const { soloistParty, institutionParty, parties, soloist } = engagement;
+  const about = [soloist.instrument, soloist.level, soloist.study].filter(Boolean).join(', ');
+  const who = [soloistParty, institutionParty].flatMap((id) => (id === undefined ? [] : (parties[id] ?? [])));
+  return (
+    <>
+      <p>{[...who, about].filter(Boolean).join(' · ')}</p>
+      <Stages stage={engagement.stage} reached={stepReached(engagement, leftToInvoice)} />
+    </>
+  );
+}
+
+interface NextProps {
+  engagement: EngagementWholeJson;
+  toInvoice: StatementAnswerJson['toInvoice'];
+  now: Temporal.ZonedDateTime;
+  onAsk: (asked: Asked) => void;
+}
+
+/** The one primary action: the next step. */
+function Next({ engagement, toInvoice, now, onAsk }: NextProps) {
+  const move = nextMove(
+    {
+      stage: engagement.stage,
+      calls: engagement.calls.map(callOf),
+      toInvoice,
+      owing: engagement.invoices.filter(({ owed }) => isMore(owed)),
+      ...(engagement.quote ? { quoteUntil: Temporal.ZonedDateTime.from(engagement.quote.validUntil) } : {}),
+    },
+    now,
+  );
+  if (move.is === 'nothing') return null;
+  const call = 'call' in move ? engagement.calls.find(({ id }) => id === move.call) : undefined;
+  if (move.is === 'wait') return call && <span>{say('waitMove', { call: callName(call) })}</span>;
+  const ask = () => onAsk(call ? { is: 'call', move: 'play', call } : (move as Asked));
+  return (
+    <Button kind="primary" onPress={ask}>
+      {sayMove(move, engagement, call && callName(call))}
+    </Button>
+  );
+}
+
+function sayMove(move: NextMove, engagement: EngagementWholeJson, call = ''): string {
+  switch (move.is) {
+    case 'add a call':
+      return say('addCall');
+    case 'quote':
+      return say(move.again ? 'quoteAgain' : 'quote');
+    case 'agree':
+      return say('agreeMove');
+    case 'play':
+      return say('playMove', { call });
+    case 'invoice':
+      return say('invoiceMoveFor', { payer: payerNames(engagement)[move.payer] ?? move.payer });
+    case 'record a payment':
+      return say('paymentMove');
+    default:
+      return say('settleMove');
+  }
+}
+
+/** Under which tariff, since when, by whose word. */
+function Terms({ engagement: { quote, agreement } }: { engagement: EngagementWholeJson }) {
+  const under = agreement ?? quote;
+  if (!under) return null;
+  const { name: tariff, version } = under.tariff;
+  const sentence = agreement
+    ? say('agreedOn', { name: agreement.acceptedBy, day: sayDay(agreement.agreedAt), tariff, version })
+    : say('quotedUntil', { tariff, version, day: sayDay(quote?.validUntil ?? '') });
+  return <p className="aside">{sentence}</p>;
+}
+
+interface MoneyProps {
+  engagement: EngagementWholeJson;
+  today: string;
+  toInvoice: StatementAnswerJson['toInvoice'];
+  onAsk: (asked: Asked) => void;
+}
+
+function Money({ engagement, today, toInvoice, onAsk }: MoneyProps) {
+  const { invoices, payments, currency } = engagement;
+  if (!engagement.agreement) return null;
+  const names = payerNames(engagement);
+  return (
+    <>
+      <Part title={say('documents')}>
+        {invoices.length === 0 ? (
+          <p className="aside">{say('noDocuments')}</p>
+        ) : (
+          <InvoiceList invoices={invoices} today={today} />
+        )}
+        <ul className="still">
+          {toInvoice.map(({ payer, total }) => (
+            <li key={payer}>
+              <span>
+                {say('stillToInvoice', { payer: names[payer] ?? payer, total: sayMoney(total, currency) })}
+              </span>
+              <Button
+                label={say('invoiceMoveFor', { payer: names[payer] ?? payer })}
+                onPress={() => onAsk({ is: 'invoice', payer })}
+              >
+                {say('invoiceMove')}
+              </Button>
+            </li>
+          ))}
+          {invoices
+            .filter(({ owed }) => isMore(owed))
+            .map(({ id, number }) => (
+              <li key={id}>
+                <Button
+                  label={`${say('paymentMove')}: ${number}`}
+                  onPress={() => onAsk({ is: 'record a payment', invoice: id })}
+                >
+                  {say('paymentMove')}
+                </Button>
+              </li>
+            ))}
+        </ul>
+      </Part>
+      <Part title={say('payments')}>
+        <PaymentList payments={payments} />
+      </Part>
+    </>
+  );
+}
+
+/** What is seldom done stands last: people change, or it comes to nothing. */
+function Ending({ engagement, onAsk }: { engagement: EngagementWholeJson; onAsk: (asked: Asked) => void }) {
+  const asked = engagement.stage === 'agreed' ? (['cancel'] as const) : (['decline', 'lapse'] as const);
+  return (
+    <Part title={say('ending')}>
+      <div className="buttons">
+        <Button onPress={() => onAsk({ is: 'people' })}>{say('changePeople')}</Button>
+        {engagement.stage === 'quoted' && (
+          <Button onPress={() => onAsk({ is: 'quote' })}>{say('quoteAgain')}</Button>
+        )}
+        {asked.map((is) => (
+          <Button key={is} onPress={() => onAsk({ is })}>
+            {say(is === 'cancel' ? 'cancelWhole' : is)}
+          </Button>
+        ))}
+      </div>
+    </Part>
+  );
+}
