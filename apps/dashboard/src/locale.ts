@@ -24,12 +24,13 @@ export function spokenLocale(): string {
   return locale;
 }
 
-export type DayStyle = 'short' | 'long' | 'month' | 'weekday';
+export type DayStyle = 'short' | 'long' | 'month' | 'monthShort' | 'weekday';
 
 const DAY_STYLES: Record<DayStyle, Intl.DateTimeFormatOptions> = {
   short: { day: 'numeric', month: 'short', year: 'numeric' },
   long: { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' },
   month: { month: 'long' },
+  monthShort: { month: 'short' },
   weekday: { weekday: 'short', day: 'numeric', month: 'short' },
 };
 

@@ -9,7 +9,11 @@ export function Screen() {
   return (
     <Page title={practice('title')} under={practice('under')}>
       <Shown answer={organisation} what={practice('what')}>
-        {(value) => <Practice of={value} />}
+        {(value) => (
+          <div className="practice">
+            <Practice of={value} />
+          </div>
+        )}
       </Shown>
     </Page>
   );

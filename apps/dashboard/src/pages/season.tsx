@@ -152,7 +152,7 @@ function Whole({ score, today }: { score: SeasonScoreJson; today: string }) {
         <>
           <div>
             <Score score={score} staves={staves} weeks={weeks} today={today} />
-            <p className="aside">{season('morning')}</p>
+            <p className="aside reading">{season('morning')}</p>
           </div>
           <div className="season-tables">
             <Part title={season('owedTitle')}>

@@ -1,5 +1,5 @@
 // A canvas of stacked bars. Chart.js comes by itself, after what is read first; until then its room is kept.
-import { useEffect, useRef, useSyncExternalStore } from 'react';
+import { useEffect, useLayoutEffect, useRef, useSyncExternalStore } from 'react';
 import type { Bars, BarsData } from './bars.ts';
 import { schemeInSight, watchScheme } from './scheme.ts';
 
@@ -17,7 +17,8 @@ export function BarsChart({ label, data, width, height }: BarsChartProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const chart = useRef<Bars>(undefined);
   const scheme = useSyncExternalStore(watchScheme, schemeInSight);
-  useEffect(() => {
+  // Before the page is painted, and before it is printed.
+  useLayoutEffect(() => {
     let left = false;
     const show = (bars: Bars) => bars.show(data, scheme, { width, height });
     if (chart.current) show(chart.current);

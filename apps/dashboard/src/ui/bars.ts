@@ -34,6 +34,7 @@ export function bars(canvas: HTMLCanvasElement): Bars {
     data: { labels: [], datasets: [] },
     options: {
       responsive: false,
+      maintainAspectRatio: false,
       animation: false,
       events: [],
       layout: { padding: 0 },
@@ -87,7 +88,7 @@ function hatch(scheme: Scheme, context: CanvasRenderingContext2D): CanvasPattern
   return context.createPattern(tile, 'repeat') ?? colours.wire[scheme];
 }
 
-/** The limit as a dashed line, and over each bar that passes it what the bar comes to. */
+/** The limit as a dashed line, and over each bar that passes it what the bar comes to, where there is room. */
 function limitLine(shown: () => { data: BarsData; scheme: Scheme } | undefined): Plugin<'bar'> {
   return {
     id: 'limit',
@@ -108,8 +109,10 @@ function limitLine(shown: () => { data: BarsData; scheme: Scheme } | undefined):
       ctx.font = '600 14px "Source Serif 4", serif';
       ctx.textAlign = 'center';
       totals(now.data).forEach((total, at) => {
-        if (total <= now.data.limit) return;
-        ctx.fillText(now.data.over(total), x.getPixelForValue(at), y.getPixelForValue(total) - 5);
+        const figure = now.data.over(total);
+        if (total <= now.data.limit || ctx.measureText(figure).width > x.width / now.data.labels.length)
+          return;
+        ctx.fillText(figure, x.getPixelForValue(at), y.getPixelForValue(total) - 5);
       });
       ctx.restore();
     },

@@ -13,21 +13,32 @@ export function chooseScheme(scheme: Scheme): void {
   document.documentElement.dataset.scheme = scheme;
 }
 
-/** The scheme in sight. */
+let printing = false;
+
+/** The scheme in sight; paper is light. */
 export function schemeInSight(): Scheme {
+  if (printing) return 'light';
   const chosen = document.documentElement.dataset.scheme;
   if (chosen === 'light' || chosen === 'dark') return chosen;
   return matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light';
 }
 
-/** Calls back when the scheme in sight may have changed, by choice or by the device. */
+/** Calls back when the scheme in sight may have changed: by choice, by the device, for a printer. */
 export function watchScheme(watcher: () => void): () => void {
   const device = matchMedia('(prefers-color-scheme: dark)');
   const choice = new MutationObserver(watcher);
+  const print = ({ type }: Event) => {
+    printing = type === 'beforeprint';
+    watcher();
+  };
   choice.observe(document.documentElement, { attributeFilter: ['data-scheme'] });
   device.addEventListener('change', watcher);
+  window.addEventListener('beforeprint', print);
+  window.addEventListener('afterprint', print);
   return () => {
     choice.disconnect();
     device.removeEventListener('change', watcher);
+    window.removeEventListener('beforeprint', print);
+    window.removeEventListener('afterprint', print);
   };
 }

@@ -14,6 +14,7 @@ import {
   TextField,
   useStatus,
 } from '../../ui/index.ts';
+import './practice.css';
 import { limitWrong, localeWrong, type PracticeForm, practiceChange, practiceForm } from './practice-form.ts';
 
 export function Practice({ of }: { of: OrganisationJson }) {

@@ -17,7 +17,7 @@ interface Extent {
 }
 
 /** What fits between the margins of a landscape page, of A4 and of Letter alike, in CSS pixels. */
-const PAGE = { width: 960, height: 560 };
+const PAGE = { width: 960, height: 470 };
 
 export function useGeometry(of: RefObject<HTMLElement | null>, { first, weeks, staves }: Extent): Geometry {
   const width = useWidth(of);
@@ -28,11 +28,14 @@ export function useGeometry(of: RefObject<HTMLElement | null>, { first, weeks, s
   );
 }
 
+/** Room for a long call on the last day. */
+const BEYOND = 20;
+
 export function onScreen(width: number, { first, weeks }: Omit<Extent, 'staves'>): Geometry {
   const narrow = width < 640;
   const names = narrow ? 116 : 232;
   const least = narrow ? 63 : 42;
-  const week = Math.max(least, Math.floor((width - names) / weeks));
+  const week = Math.max(least, Math.floor((width - names - BEYOND) / weeks));
   return { names, ruler: { first, weeks, week, gap: narrow ? 10 : 11 }, chart: 128 };
 }
 

@@ -11,16 +11,20 @@ export function ScoreHead({ ruler, today }: { ruler: Ruler; today: string }) {
   const width = widthOf(ruler);
   const here = xOfDay(today, ruler) + ruler.week / 14;
   const inSight = here >= 0 && here <= width;
+  const apart = (monday: string) => !inSight || Math.abs(xOfDay(monday, ruler) + 9 - here) > 30;
   return (
     <svg className="score-head" width={width} height={HEAD_HEIGHT} aria-hidden="true">
-      {mondays.map((monday, week) => (
-        <text key={monday} className="monday" x={week * ruler.week + 3} y={38}>
-          {sayNumber(Number(monday.slice(8)))}
-        </text>
-      ))}
+      {mondays
+        .filter(every(24 / ruler.week))
+        .filter(apart)
+        .map((monday) => (
+          <text key={monday} className="monday" x={xOfDay(monday, ruler) + 3} y={38}>
+            {sayNumber(Number(monday.slice(8)))}
+          </text>
+        ))}
       {mondays.filter(beginsMonth).map((monday) => (
         <text key={monday} className="month" x={xOfDay(monday, ruler) + 3} y={18}>
-          {sayDay(monday, 'month')}
+          {sayDay(monday, ruler.week < 24 ? 'monthShort' : 'month')}
         </text>
       ))}
       {inSight && (
@@ -32,6 +36,16 @@ export function ScoreHead({ ruler, today }: { ruler: Ruler; today: string }) {
   );
 }
 
-function beginsMonth(monday: string, at: number): boolean {
-  return at === 0 || Number(monday.slice(8)) <= 7;
+/** Where weeks are narrow only some are numbered, so that the figures stand apart. */
+function every(step: number): (monday: string, at: number) => boolean {
+  return (_, at) => at % Math.ceil(step) === 0;
+}
+
+/** The first week names its month too, unless the next one follows at its heels. */
+function beginsMonth(monday: string, at: number, mondays: readonly string[]): boolean {
+  return isFirstOfMonth(monday) || (at === 0 && !isFirstOfMonth(mondays[1] ?? monday));
+}
+
+function isFirstOfMonth(monday: string): boolean {
+  return Number(monday.slice(8)) <= 7;
 }

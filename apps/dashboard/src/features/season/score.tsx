@@ -9,10 +9,13 @@ import { useGeometry } from './geometry.ts';
 import { HoursAxis, HoursByWeek, topOf } from './hours-chart.tsx';
 import { ScoreHead } from './score-head.tsx';
 import './score.css';
-import { xOfDay } from './ruler.ts';
+import { heightOf, xOfDay } from './ruler.ts';
 import { ScoreName } from './score-name.tsx';
 import { ScoreStave } from './score-stave.tsx';
 import type { StaveJson, WeekInView } from './view.ts';
+
+/** Below this height of a stave its name and its money stand on one line. */
+const TIGHT = 36;
 
 interface ScoreProps {
   score: SeasonScoreJson;
@@ -33,7 +36,7 @@ export function Score({ score, staves, weeks, today }: ScoreProps) {
   return (
     <section
       ref={box}
-      className="score"
+      className={heightOf(ruler) < TIGHT ? 'score tight' : 'score'}
       aria-label={season('score')}
       style={{ gridTemplateColumns: `${names}px max-content`, scrollPaddingLeft: names }}
     >
