@@ -59,8 +59,8 @@ describe('what is no amount is refused', () => {
   );
 
   it.each([
-    ['45.005', 'EUR', 2, 'EUR has 2 decimals. Round it to 2 decimals first.'],
-    ['45.0', 'JPY', 0, 'JPY has no decimals. Round it to a whole number first.'],
+    ['45.005', 'EUR', 2, 'EUR has 2 decimals. Round it to the nearest cent first.'],
+    ['45.0', 'JPY', 0, 'JPY has no decimals. Round it to the nearest whole unit first.'],
     ['1.2345', 'KWD', 3, 'KWD has 3 decimals. Round it to 3 decimals first.'],
   ])('“%s” has more decimals than %s', (text, code, digits, mend) => {
     const answer = fromDecimal(text, of(code));

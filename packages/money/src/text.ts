@@ -57,9 +57,10 @@ function notAnAmount(text: string): Refusal {
 
 function tooManyDecimals(text: string, currency: Currency, digits: number): Refusal {
   const has = digits === 0 ? 'no decimals' : `${digits} decimals`;
+  const nearest = { 0: 'the nearest whole unit', 2: 'the nearest cent' }[digits] ?? `${digits} decimals`;
   return new Refusal(
     'money/too-many-decimals',
-    `“${text}” has more decimals than ${currency} has: ${currency} has ${has}. Round it to ${digits === 0 ? 'a whole number' : `${digits} decimals`} first.`,
+    `“${text}” has more decimals than ${currency} has: ${currency} has ${has}. Round it to ${nearest} first.`,
     { text, currency, digits },
   );
 }
