@@ -2,6 +2,7 @@
 import { Temporal } from '@colla/calendar';
 import type { EngagementWholeJson, OrganisationJson, StatementAnswerJson } from '@colla/wire';
 import { type ReactNode, useState } from 'react';
+import { useSearch } from 'wouter';
 import { useAnswer } from '../books.ts';
 import { engagements as say } from '../catalogue/engagements.ts';
 import { CallList } from '../features/engagements/call-list.tsx';
@@ -54,6 +55,7 @@ interface AllProps extends WholeProps {
 
 function Whole({ engagement, organisation, answer, statement }: AllProps) {
   const [asked, setAsked] = useState<Asked>();
+  const sought = new URLSearchParams(useSearch()).get('call') ?? undefined;
   const now = Temporal.Now.zonedDateTimeISO(organisation.zone);
   const today = now.toPlainDate().toString();
   const open = ['inquiry', 'quoted', 'agreed'].includes(engagement.stage);
@@ -65,12 +67,13 @@ function Whole({ engagement, organisation, answer, statement }: AllProps) {
       actions={<Next engagement={engagement} toInvoice={toInvoice} now={now} onAsk={setAsked} />}
     >
       <div className="engagement">
-        <div className="what-is-played">
+        <div className="engagement-played">
           <Part
             title={say('callsTitle')}
             actions={open && <Button onPress={() => setAsked({ is: 'add a call' })}>{say('addCall')}</Button>}
           >
             <CallList
+              sought={sought}
               calls={inOrder(engagement).map((call) => ({
                 call,
                 moves: callMoves(callOf(call), engagement.stage, now),
@@ -82,7 +85,7 @@ function Whole({ engagement, organisation, answer, statement }: AllProps) {
           <Programme engagement={engagement.id} programme={engagement.programme} open={open} />
           <Journeys engagement={engagement} today={today} open={open} />
         </div>
-        <div className="what-it-costs">
+        <div className="engagement-costs">
           <Part title={say('statement')}>
             <Terms engagement={engagement} />
             {statement}
@@ -202,7 +205,7 @@ function Money({ engagement, today, toInvoice, onAsk }: MoneyProps) {
         ) : (
           <InvoiceList invoices={invoices} today={today} />
         )}
-        <ul className="still">
+        <ul className="engagement-still">
           {toInvoice.map(({ payer, total }) => (
             <li key={payer}>
               <span>

@@ -1,10 +1,11 @@
 // One call as fields: kind, day, from–until, place, and what must happen first.
 import { CALL_KINDS } from '@colla/hours';
-import { headWord, engagements as say } from '../../catalogue/engagements.ts';
+import { engagements as say } from '../../catalogue/engagements.ts';
+import { kinds as word } from '../../catalogue/kinds.ts';
 import { Choice, DayField, Opens, TextField, TimeField } from '../../ui/index.ts';
 import type { CallRow } from './inquiry.ts';
 
-const kinds = CALL_KINDS.map((kind) => ({ value: kind, label: headWord(kind) }));
+const kinds = CALL_KINDS.map((kind) => ({ value: kind, label: word(kind) }));
 
 interface CallFieldsProps {
   call: CallRow;
@@ -17,7 +18,7 @@ interface CallFieldsProps {
 
 export function CallFields({ call, at, conditional, onChange }: CallFieldsProps) {
   return (
-    <div className="rows">
+    <div className="engagement-rows">
       <div className="fields">
         <Choice
           label={say('kind')}

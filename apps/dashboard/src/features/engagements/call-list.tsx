@@ -1,12 +1,12 @@
 // The calls of an engagement as they follow one another, each with how it stands and what can be said of it.
 import type { CallJson } from '@colla/wire';
+import { useEffect, useRef } from 'react';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { sayDay } from '../../locale.ts';
 import { Button } from '../../ui/index.ts';
 import './engagement.css';
-import { headWord } from '../../catalogue/engagements.ts';
 import type { CallMove } from './moves.ts';
-import { callName, sayStanding, sayTimes } from './names.ts';
+import { callName, callWord, sayStanding, sayTimes } from './names.ts';
 
 export interface CallWithMoves {
   readonly call: CallJson;
@@ -17,37 +17,43 @@ export interface CallWithMoves {
 
 interface CallListProps {
   calls: readonly CallWithMoves[];
+  /** The call somebody came here for. */
+  sought?: string | undefined;
   onMove: (call: CallJson, move: CallMove | 'more') => void;
 }
 
-export function CallList({ calls, onMove }: CallListProps) {
+export function CallList({ calls, sought, onMove }: CallListProps) {
   if (calls.length === 0) return <p className="aside">{say('noCalls')}</p>;
   return (
-    <ol className="calls">
+    <ol className="call-list">
       {calls.map((of) => (
-        <CallItem key={of.call.id} of={of} onMove={onMove} />
+        <CallItem key={of.call.id} of={of} isSought={of.call.id === sought} onMove={onMove} />
       ))}
     </ol>
   );
 }
 
-function CallItem({
-  of: { call, moves, begun },
-  onMove,
-}: {
+interface CallItemProps {
   of: CallWithMoves;
+  isSought: boolean;
   onMove: CallListProps['onMove'];
-}) {
+}
+
+function CallItem({ of: { call, moves, begun }, isSought, onMove }: CallItemProps) {
+  const item = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    if (isSought) item.current?.scrollIntoView({ block: 'center' });
+  }, [isSought]);
   const name = callName(call);
   const likeliest = begun || call.standing.is === 'held' ? moves.find(isLikely) : undefined;
   return (
-    <li>
-      <span className={`mark ${call.standing.is}`} aria-hidden="true" />
+    <li ref={item} aria-current={isSought || undefined}>
+      <span className={`call-mark ${call.standing.is}`} aria-hidden="true" />
       <span className="when">
         <strong>{sayDay(call.start, 'weekday')}</strong> {sayTimes(call)}
       </span>
       <span className="what">
-        {headWord(call.label ?? call.kind)}
+        {callWord(call)}
         {call.place && <span className="aside">, {call.place}</span>}
         <span className="aside standing">{sayStanding(call)}</span>
       </span>

@@ -116,14 +116,14 @@ function FallView({ fall, engagement }: { fall: Fall | undefined; engagement: En
   const { before, after, why } = fall;
   return (
     <div aria-live="polite">
-      <dl className="sums">
+      <dl className="engagement-sums">
         <div>
           <dt>{say('fallBefore')}</dt>
           <dd>
             <Figure amount={toDecimal(before.total, before.currency)} currency={before.currency} />
           </dd>
         </div>
-        <div className="whole">
+        <div className="engagement-whole">
           <dt>{say('fallAfter')}</dt>
           <dd>
             <Figure amount={toDecimal(after.total, after.currency)} currency={after.currency} />

@@ -76,7 +76,7 @@ function CallRows(props: {
   const { calls } = draft;
   return (
     <>
-      <ol className="numbered">
+      <ol className="engagement-numbered">
         {calls.map((call, place) => (
           <li key={call.key}>
             <CallFields
@@ -112,7 +112,7 @@ function WorkRows({ works, onChange }: { works: readonly WorkRow[]; onChange: (w
   const empty = { composer: '', title: '', minutes: '', requested: false };
   return (
     <>
-      <ol className="numbered">
+      <ol className="engagement-numbered">
         {works.map((work, place) => (
           <li key={work.key}>
             <div className="fields">

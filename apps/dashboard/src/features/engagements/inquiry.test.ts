@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   callAfter,
+  changeOf,
   emptyCall,
   emptyInquiry,
   type InquiryDraft,
@@ -40,6 +41,8 @@ describe('an inquiry', () => {
       institutionParty: 'p2',
       payers: { payer: 'p1', school: 'p2' },
       soloist: { instrument: 'mezzo-soprano' },
+      sharers: 1,
+      circumstances: [],
       calls: [
         {
           kind: 'rehearsal',
@@ -80,6 +83,14 @@ describe('an inquiry', () => {
   it('has one payer for each role', () => {
     const payers = [...inquiry.payers, { key: 2, role: 'school', name: 'Ida Fenn' }];
     expect(slipsIn({ ...inquiry, payers }).map(({ pointer }) => pointer)).toEqual(['/payers/2/role']);
+  });
+
+  it('changed later takes away the institution and the note that have been emptied', () => {
+    expect(changeOf({ ...inquiry, institution: '', note: ' ' }, ids)).toMatchObject({
+      soloistParty: 'p1',
+      institutionParty: null,
+      note: null,
+    });
   });
 
   it('offers a further call at the place and clock times of the last', () => {

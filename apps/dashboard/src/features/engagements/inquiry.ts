@@ -4,7 +4,7 @@ import { span, type WrittenSpan } from '@colla/calendar';
 import { CALL_KINDS, type CallKind } from '@colla/hours';
 import { PAYER } from '@colla/rates';
 import { refused } from '@colla/refusal';
-import type { EngagementInput, PartyJson } from '@colla/wire';
+import type { EngagementInput, PartyJson, RequestOf } from '@colla/wire';
 import { pastMidnight } from './spans.ts';
 
 export interface CallRow {
@@ -42,6 +42,11 @@ export interface InquiryDraft {
   readonly level: string;
   readonly instrument: string;
   readonly study: string;
+  /** Soloists who share it, as typed. */
+  readonly sharers: string;
+  readonly pianistClass: string;
+  /** Circumstances the tariff names, one on each line. */
+  readonly circumstances: string;
   readonly note: string;
   readonly calls: readonly CallRow[];
   readonly works: readonly WorkRow[];
@@ -62,6 +67,9 @@ export function emptyInquiry(zone: string): InquiryDraft {
     level: '',
     instrument: '',
     study: '',
+    sharers: '1',
+    pianistClass: '',
+    circumstances: '',
     note: '',
     calls: [emptyCall(0, zone)],
     works: [],
@@ -106,6 +114,9 @@ export function slipsIn(draft: InquiryDraft): Slip[] {
     if (!/^\d{0,3}$/.test(work.minutes.trim())) {
       slips.push({ pointer: `/programme/${index}/minutes`, detail: 'Give whole minutes, such as 12.' });
     }
+  }
+  if (!/^\d{1,2}$/.test(draft.sharers.trim())) {
+    slips.push({ pointer: '/sharers', detail: 'Give how many soloists share it, such as 1.' });
   }
   return [...slips, ...slipsInPayers(draft.payers)];
 }
@@ -173,7 +184,27 @@ export function peopleOf(
       ...said('instrument', people.instrument),
       ...said('study', people.study),
     },
+    sharers: Number(people.sharers.trim()),
+    ...said('pianistClass', people.pianistClass),
+    circumstances: people.circumstances
+      .split('\n')
+      .map((line) => line.trim())
+      .filter((line) => line !== ''),
     ...said('note', people.note),
+  };
+}
+
+/** The same for a later change, where what has been emptied is taken away. */
+export function changeOf(
+  people: Omit<InquiryDraft, 'calls' | 'works'>,
+  ids: ReadonlyMap<string, string>,
+): RequestOf<'changeEngagement'>['body'] {
+  return {
+    soloistParty: null,
+    institutionParty: null,
+    pianistClass: null,
+    note: null,
+    ...peopleOf(people, ids),
   };
 }
 

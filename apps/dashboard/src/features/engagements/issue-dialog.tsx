@@ -79,12 +79,12 @@ function AskingView({ asking: { billable, dueOn }, currency }: { asking: Asking;
   const money = (amount: bigint) => toDecimal(amount, kept);
   return (
     <div>
-      <dl className="sums">
+      <dl className="engagement-sums">
         {billable.lines.map((line) => (
           <div key={line.key}>
             <dt>
               {line.what}
-              <span className="aside told">{line.arithmetic}</span>
+              <span className="aside engagement-told">{line.arithmetic}</span>
             </dt>
             <dd>
               <Figure amount={money(line.amount)} currency={currency} bare />
@@ -99,7 +99,7 @@ function AskingView({ asking: { billable, dueOn }, currency }: { asking: Asking;
             </dd>
           </div>
         ))}
-        <div className="whole">
+        <div className="engagement-whole">
           <dt>{say('total')}</dt>
           <dd>
             <Figure amount={money(billable.total)} currency={currency} />

@@ -36,7 +36,7 @@ export function Journeys({ engagement, today, open }: JourneysProps) {
     <Part title={say('journeys')} actions={actions}>
       {problem && <ProblemNote problem={problem} />}
       {legs.length + costs.length === 0 && <p className="aside">{say('noJourneys')}</p>}
-      <ul className="journeys">
+      <ul className="journey-list">
         {legs.map((leg) => (
           <li key={leg.id}>
             <LegLine leg={leg} />

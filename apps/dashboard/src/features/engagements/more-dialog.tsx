@@ -16,7 +16,7 @@ export function MoreDialog({ call, moves, onMove, onClose }: MoreDialogProps) {
   return (
     <Dialog title={callName(call)} onClose={onClose}>
       <p className="aside">{sayStanding(call)}</p>
-      <ul className="moves">
+      <ul className="call-moves">
         {moves.map((move) => (
           <li key={move}>
             <Button onPress={() => onMove(move)}>

@@ -3,11 +3,17 @@
 import type { Reason } from '@colla/hours';
 import type { CallJson, EngagementWholeJson } from '@colla/wire';
 import { headWord, engagements as say } from '../../catalogue/engagements.ts';
+import { kinds } from '../../catalogue/kinds.ts';
 import { sayDay, saySpan } from '../../locale.ts';
 
 /** “Rehearsal, Tue 3 Mar”; by its label where it has one. */
 export function callName({ kind, label, start }: Pick<CallJson, 'kind' | 'label' | 'start'>): string {
-  return `${headWord(label ?? kind)}, ${sayDay(start, 'weekday')}`;
+  return `${callWord({ kind, label })}, ${sayDay(start, 'weekday')}`;
+}
+
+/** Its label, or its kind where it has none. */
+export function callWord({ kind, label }: Pick<CallJson, 'kind' | 'label'>): string {
+  return label === undefined ? kinds(kind) : headWord(label);
 }
 
 /** Names by id, for the lines of a statement. */

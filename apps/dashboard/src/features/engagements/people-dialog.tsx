@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { Button, Dialog, Form, type Said, useStatus } from '../../ui/index.ts';
-import { newNames, peopleOf, slipsIn } from './inquiry.ts';
+import { changeOf, newNames, slipsIn } from './inquiry.ts';
 import { type People, PeopleFields } from './people-fields.tsx';
 import { idsOf, useParties } from './use-parties.ts';
 
@@ -27,7 +27,7 @@ export function PeopleDialog({
     const ids = await idsOf(newNames(draft, parties), parties);
     if ('detail' in ids) return setWrong(ids);
     setWrong(undefined);
-    if (!(await send({ params: { id: engagement.id }, body: peopleOf(people, ids) }))) return;
+    if (!(await send({ params: { id: engagement.id }, body: changeOf(people, ids) }))) return;
     status(say('changed'));
     onClose();
   };
@@ -60,6 +60,9 @@ function peopleAsKept(engagement: EngagementWholeJson): People {
     level: soloist.level ?? '',
     instrument: soloist.instrument ?? '',
     study: soloist.study ?? '',
+    sharers: String(engagement.sharers),
+    pianistClass: engagement.pianistClass ?? '',
+    circumstances: engagement.circumstances.join('\n'),
     note,
   };
 }

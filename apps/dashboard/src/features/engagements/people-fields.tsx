@@ -1,7 +1,7 @@
 // Who an engagement is for and who pays for it, and what about the soloist a price may depend on.
 import type { PartyJson } from '@colla/wire';
 import { engagements as say } from '../../catalogue/engagements.ts';
-import { Button, TextField } from '../../ui/index.ts';
+import { Button, LinesField, NumberField, TextField } from '../../ui/index.ts';
 import { type InquiryDraft, nextKey, type PayerRow } from './inquiry.ts';
 import { PartyField } from './party-field.tsx';
 
@@ -41,7 +41,7 @@ export function PeopleFields({ people, parties, onChange }: PeopleFieldsProps) {
         />
       </div>
       <PayerRows payers={people.payers} parties={parties} onChange={(payers) => onChange({ payers })} />
-      <fieldset className="field wide">
+      <fieldset className="field engagement-wide">
         <legend>{say('aboutSoloist')}</legend>
         <div className="fields">
           {(['level', 'instrument', 'study'] as const).map((name) => (
@@ -54,6 +54,28 @@ export function PeopleFields({ people, parties, onChange }: PeopleFieldsProps) {
               onType={(text) => onChange({ [name]: text })}
             />
           ))}
+          <NumberField
+            label={say('sharers')}
+            at="/sharers"
+            value={people.sharers}
+            onType={(sharers) => onChange({ sharers })}
+          />
+          <TextField
+            label={say('pianistClass')}
+            at="/pianistClass"
+            optional
+            value={people.pianistClass}
+            onType={(pianistClass) => onChange({ pianistClass })}
+          />
+          <LinesField
+            label={say('circumstances')}
+            hint={say('circumstancesHint')}
+            at="/circumstances"
+            optional
+            rows={2}
+            value={people.circumstances}
+            onType={(circumstances) => onChange({ circumstances })}
+          />
         </div>
       </fieldset>
       <TextField
@@ -77,7 +99,7 @@ function PayerRows({ payers, parties, onChange }: PayerRowsProps) {
   const change = (key: number, to: Partial<PayerRow>) =>
     onChange(payers.map((row) => (row.key === key ? { ...row, ...to } : row)));
   return (
-    <div className="rows">
+    <div className="engagement-rows">
       {payers.map((row, place) => (
         <div className="fields" key={row.key}>
           <PartyField

@@ -33,7 +33,7 @@ export function Programme({ engagement, programme, open }: ProgrammeProps) {
     >
       {problem && <ProblemNote problem={problem} />}
       {programme.length === 0 && <p className="aside">{say('noWorks')}</p>}
-      <ol className="programme">
+      <ol className="programme-list">
         {programme.map((work) => (
           <li key={work.id}>
             <WorkLine work={work} />
@@ -80,7 +80,7 @@ function WorkLine({ work }: { work: WorkJson }) {
       {work.composer && <span className="composer">{work.composer} </span>}
       <cite>{work.title}</cite>
       {work.minutes > 0 && <span className="aside"> {work.minutes}′</span>}
-      {told.some(Boolean) && <span className="aside told">{told.filter(Boolean).join(', ')}</span>}
+      {told.some(Boolean) && <span className="aside engagement-told">{told.filter(Boolean).join(', ')}</span>}
     </p>
   );
 }

@@ -14,10 +14,10 @@ const WORDS = {
 } as const;
 
 export function Stages({ stage, reached }: { stage: Stage; reached: Step | undefined }) {
-  if (reached === undefined) return <p className="ended">{say(stage)}</p>;
+  if (reached === undefined) return <p className="engagement-ended">{say(stage)}</p>;
   const at = STEPS.indexOf(reached);
   return (
-    <ol className="stages" aria-label={say('steps')}>
+    <ol className="engagement-stages" aria-label={say('steps')}>
       {STEPS.map((step, place) => (
         <li
           key={step}

@@ -54,7 +54,7 @@ function LineView(props: { line: Line; sentence: string | undefined; currency: s
   return (
     <li>
       <Opens summary={summary}>
-        {sentence && <p className="said">{sentence}</p>}
+        {sentence && <p className="invoice-said">{sentence}</p>}
         <p className="aside">
           {say('arithmetic')}: {line.arithmetic}
         </p>
@@ -73,7 +73,7 @@ function Sums({ invoice }: { invoice: InvoiceJson }) {
     })),
   ];
   return (
-    <dl className="sums">
+    <dl className="invoice-sums">
       {rows.map(({ what, amount }) => (
         <Sum key={what} what={what} amount={amount} currency={currency} />
       ))}

@@ -8,7 +8,7 @@ import './invoice.css';
 export function PaymentList({ payments }: { payments: readonly PaymentJson[] }) {
   if (payments.length === 0) return <p className="aside">{say('noPayments')}</p>;
   return (
-    <ul className="payments">
+    <ul className="payment-list">
       {payments.map((payment) => (
         <li key={payment.id}>
           <span>

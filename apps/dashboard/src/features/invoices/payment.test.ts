@@ -29,7 +29,7 @@ describe('a payment', () => {
 
   it('of more than is owed offers the rest as credit', () => {
     const problem = {
-      type: '/problems/invoicing/more-than-owed',
+      type: '/api/problems/invoicing/more-than-owed',
       title: 'More than owed',
       status: 409,
       detail: 'Only 136.25 is owed.',

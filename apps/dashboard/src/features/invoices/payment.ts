@@ -2,6 +2,7 @@
 
 import { refused } from '@colla/refusal';
 import type { InvoiceJson, Problem, RequestOf } from '@colla/wire';
+import { isProblemOf } from '@colla/wire/client';
 import { invoices as say } from '../../catalogue/invoices.ts';
 import { asTyped, readTyped } from '../../locale.ts';
 
@@ -42,6 +43,6 @@ export function paymentOf(
 
 /** How much more came in than is owed, where that is why the server did not keep it; decimal text. */
 export function overpaid(problem: Problem | undefined): string | undefined {
-  const over = problem?.type.endsWith('more-than-owed') ? problem.facts?.over : undefined;
+  const over = problem && isProblemOf(problem, 'invoicing/more-than-owed') ? problem.facts?.over : undefined;
   return typeof over === 'string' ? over : undefined;
 }

@@ -15,7 +15,7 @@ interface CoveredProps {
 export function Covered({ drawn, sentence, names }: CoveredProps) {
   const draws = drawn.draws.map(({ call, minutes }) => `${names[call] ?? call}: ${sayHours(minutes)} h`);
   return (
-    <section className="covered">
+    <section className="statement-covered">
       <h3>{say('covered')}</h3>
       <dl className="figures">
         {(['granted', 'used', 'left'] as const).map((part) => (

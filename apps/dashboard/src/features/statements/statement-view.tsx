@@ -38,7 +38,7 @@ function Unpriced({ of }: { of: Reckoned }) {
   if (unpriced.length === 0) return null;
   const calls = namedCalls(unpriced, of).join('; ');
   return (
-    <p className="warning" role="note">
+    <p className="statement-warning" role="note">
       {say('unpriced', { calls, count: unpriced.length })}
     </p>
   );
@@ -47,20 +47,20 @@ function Unpriced({ of }: { of: Reckoned }) {
 function PayerView({ part, of, named }: { part: PayerPart; of: Reckoned; named: boolean }) {
   const { currency } = of.statement;
   return (
-    <section className="payer">
+    <section className="statement-payer">
       {named && <h3>{say('payer', { name: part.name })}</h3>}
-      <ul className="lines">
+      <ul className="statement-lines">
         {part.lines.map((line) => (
           <LineView key={line.key} line={line} of={of} />
         ))}
       </ul>
       {part.taxes.length > 0 && (
         <>
-          <p className="sum">
+          <p className="statement-sum">
             <span>{say('net')}</span>
             <Figure amount={part.net} currency={currency} bare />
           </p>
-          <ul className="lines">
+          <ul className="statement-lines">
             {part.taxes.map((tax) => (
               <TaxView key={`${tax.clause} ${tax.rate} ${tax.code}`} tax={tax} of={of} />
             ))}
@@ -74,7 +74,7 @@ function PayerView({ part, of, named }: { part: PayerPart; of: Reckoned; named: 
 
 function Total({ of, amount }: { of: Reckoned; amount: string }) {
   return (
-    <p className="sum total">
+    <p className="statement-sum total">
       <span>{say('total')}</span>
       <Figure amount={amount} currency={of.statement.currency} />
     </p>

@@ -12,7 +12,7 @@ export function TermsView({ of }: { of: Reckoned }) {
     <>
       {deposit && <Deposit deposit={deposit} of={of} />}
       {payment && (
-        <div className="term">
+        <div className="statement-term">
           <h3>{say('payment')}</h3>
           <p>
             {sentenceFor(payment.clause, of)} {payment.gate && say('gate')}
@@ -41,7 +41,7 @@ function Deposit({ deposit, of }: { deposit: NonNullable<StatementJson['deposit'
 
 function FallenCalls({ of }: { of: Reckoned }) {
   return (
-    <div className="term">
+    <div className="statement-term">
       <h3>{say('fallen')}</h3>
       <ul>
         {of.statement.fallen.map(({ call, why, owes }) => (
@@ -77,7 +77,7 @@ function IfCancelled({ ifCancelled, of }: { ifCancelled: WhatIf; of: Reckoned })
   );
   return (
     <Opens summary={summary}>
-      <ul className="lines">
+      <ul className="statement-lines">
         {ifCancelled.lines.map((line) => (
           <LineView key={line.key} line={line} of={of} />
         ))}

@@ -8,7 +8,7 @@ interface WhyProps {
 
 export function Why({ sentence, rows }: WhyProps) {
   return (
-    <div className="why">
+    <div className="statement-why">
       {sentence && <blockquote>{sentence}</blockquote>}
       <dl>
         {rows

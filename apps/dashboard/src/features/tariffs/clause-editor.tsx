@@ -26,7 +26,7 @@ export function ClauseEditor(props: ClauseEditorProps) {
   const wrong = slipsAt(filling.slips, at);
   const said = sentence ?? slipsAt(filling.slips, at, { below: true }) ?? say('unread');
   return (
-    <li className="clause">
+    <li className="tariff-clause">
       <Opens open={open} summary={<span className={sentence ? undefined : 'overdue'}>{said}</span>}>
         <div className="form">
           <p className="aside">

@@ -51,7 +51,7 @@ export function ClauseList({ draft, reading, reader, attempted, onChange }: Clau
     <section className="part" aria-label={say('clauses')}>
       <h2>{say('clauses')}</h2>
       {draft.clauses.length === 0 && <p>{say('noClauses')}</p>}
-      <ol className="clauses">
+      <ol className="tariff-clauses">
         {draft.clauses.map((clause, place) => (
           <ClauseEditor
             key={clause.key}

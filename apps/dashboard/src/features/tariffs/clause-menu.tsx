@@ -6,7 +6,7 @@ import { Button, Dialog } from '../../ui/index.ts';
 export function ClauseMenu({ onChoose, onClose }: { onChoose: (kind: Kind) => void; onClose: () => void }) {
   return (
     <Dialog title={say('addClauseTitle')} onClose={onClose}>
-      <ul className="menu">
+      <ul className="clause-menu">
         {KINDS.map((kind) => (
           <li key={kind}>
             <Button onPress={() => onChoose(kind)}>{menu[kind].title}</Button>

@@ -1,13 +1,13 @@
 // What can be changed of the example: its calls, its soloist, a journey, a cost.
 import { CALL_KINDS } from '@colla/hours';
-import { capital } from '@colla/rates';
+import { kinds as word } from '../../catalogue/kinds.ts';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { Choice, DayField, MoneyField, NumberField, Options, TextField, TimeField } from '../../ui/index.ts';
 import type { Example, ExampleCall } from './example.ts';
 import { slipsAt } from './reading.ts';
 import type { Slip } from './typed.ts';
 
-const kinds = CALL_KINDS.map((kind) => ({ value: kind, label: capital(kind) }));
+const kinds = CALL_KINDS.map((kind) => ({ value: kind, label: word(kind) }));
 const turns = (['played', 'cancelled', 'missed'] as const).map((value) => ({
   value,
   label: say(`turned_${value}`),

@@ -21,7 +21,7 @@ export function OptionalFields(
   const on = value !== undefined;
   const toggle = (say: boolean) => onChange(say ? freshOf(shape, filling.reader) : undefined);
   return (
-    <fieldset className="field wide">
+    <fieldset className="field tariff-wide">
       <legend>{title}</legend>
       {optional && <Tick label={say('yes')} on={on} onChange={toggle} />}
       {(on || !optional) && children}
@@ -67,10 +67,10 @@ export function ListField({ title, shape, items, at, filling, onChange, inside }
   const change = (place: number) => (value: Typed) =>
     onChange(items.map((other, index) => (index === place ? value : other)));
   return (
-    <fieldset className="field wide" data-at={at} tabIndex={-1}>
+    <fieldset className="field tariff-wide" data-at={at} tabIndex={-1}>
       <legend>{title}</legend>
       {wrong && <p className="wrong">{wrong}</p>}
-      <ol className="items">
+      <ol className="clause-items">
         {items.map((item, place) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a step has no name but its place
           <li key={place}>

@@ -60,7 +60,7 @@ export function TariffEditor({ start, of, zone, busy, problem, show, onKeep, onG
     </>
   );
   return (
-    <div className="editor">
+    <div className="tariff-editor">
       <Form problem={refusal ?? problem} onSubmit={keep} foot={foot}>
         <HeadFields draft={draft} reading={reading} of={of} onChange={setDraft} />
         <ClauseList

@@ -21,7 +21,7 @@ export function TariffSentences({ tariff, today }: { tariff: TariffWholeJson; to
       {versions.length > 1 && (
         <Options label={say('version')} value={chosen} options={options} onChoose={setChosen} />
       )}
-      <ol className="sentences">
+      <ol className="tariff-sentences">
         {shown.sentences.map(({ clause, sentence }) => (
           <li key={clause}>
             <p>{sentence}</p>
