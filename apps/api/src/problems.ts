@@ -14,6 +14,8 @@ export const KINDS: Readonly<Record<string, readonly [status: number, title: str
   'body/misread': [422, 'Not as it should be'],
   'store/bad-cursor': [400, 'No such place in the list'],
   'store/changed-meanwhile': [409, 'Changed meanwhile'],
+  'store/no-such-character': [422, 'A character that cannot be kept'],
+  'store/version-taken': [409, 'Version taken meanwhile'],
   'store/unreadable-tariff': [500, 'A stored tariff cannot be read'],
   'sessions/none': [401, 'Closed'],
   'sessions/other-host': [421, 'Another address'],

@@ -5,6 +5,7 @@ import { paths, problemType } from './paths.ts';
 import type { Problem } from './problem.ts';
 import type { AnswerOf, RequestOf, RouteName } from './routes.ts';
 
+export { paths } from './paths.ts';
 export type { AnswerOf, RequestOf, RouteName } from './routes.ts';
 
 /** The API's “no”, thrown: `problem` says in a sentence what is wrong and how to mend it. */
