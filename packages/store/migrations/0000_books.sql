@@ -226,6 +226,7 @@ CREATE TABLE "invoices" (
 	CONSTRAINT "invoices_ordinal" UNIQUE("organisation_id","series","ordinal"),
 	CONSTRAINT "invoices_number" UNIQUE("organisation_id","number"),
 	CONSTRAINT "invoices_ordinal_from_one" CHECK ("invoices"."ordinal" >= 1),
+	CONSTRAINT "invoices_due_once_issued" CHECK ("invoices"."due_on" >= "invoices"."issued_on"),
 	CONSTRAINT "invoices_total" CHECK ("invoices"."total" > 0 and "invoices"."net" + "invoices"."tax" = "invoices"."total")
 );
 --> statement-breakpoint

@@ -56,8 +56,8 @@ const summaries: List<EngagementSummary> = {
     ${soloists.name}, ${institutions.name}, ${engagements.callCount}, ${engagements.partsWanted},
     ${engagements.firstAt}::text, ${engagements.firstZone}, ${engagements.lastAt}::text, ${engagements.lastZone}`,
   from: sql`${engagements}
-    left join ${soloists} on ${eq(soloists.id, engagements.soloistParty)}
-    left join ${institutions} on ${eq(institutions.id, engagements.institutionParty)}`,
+    left join ${parties} ${soloists} on ${eq(soloists.id, engagements.soloistParty)}
+    left join ${parties} ${institutions} on ${eq(institutions.id, engagements.institutionParty)}`,
   read: summary,
 };
 const newestFirst = paging(summaries);

@@ -2,7 +2,7 @@
 // of the time that making one takes. It is made when the program is built, and found by what is in it.
 
 import { createHash } from 'node:crypto';
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, renameSync, rmSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { readMigrationFiles } from 'drizzle-orm/migrator';
@@ -11,7 +11,7 @@ import { migrate, migrationsFolder } from './migrate.ts';
 
 const templates = fileURLToPath(new URL('../dist/templates', import.meta.url));
 
-/** Makes the template where it is missing, and clears away those of other migrations. */
+/** Makes the template where it is missing. */
 export async function makeTemplate(): Promise<void> {
   const template = templateFolder();
   if (existsSync(template)) return;
@@ -21,10 +21,6 @@ export async function makeTemplate(): Promise<void> {
   await migrate(database);
   await database.close();
   moveInto(draft, template);
-  const others = readdirSync(templates).filter((name) => join(templates, name) !== template);
-  for (const name of others.filter((name) => !name.startsWith('draft-'))) {
-    rmSync(join(templates, name), { recursive: true });
-  }
 }
 
 /** Gives an empty book to a folder that is not there yet; leaves it to PostgreSQL where there is no template. */

@@ -61,6 +61,7 @@ export const invoices = pgTable(
       foreignColumns: [parties.organisationId, parties.id],
     }),
     check('invoices_ordinal_from_one', sql`${table.ordinal} >= 1`),
+    check('invoices_due_once_issued', sql`${table.dueOn} >= ${table.issuedOn}`),
     check('invoices_total', sql`${table.total} > 0 and ${table.net} + ${table.tax} = ${table.total}`),
     ofItsOrganisation(table.organisationId),
   ],

@@ -1,0 +1,296 @@
+// Engagements come back from the books as they were put in, at every stage and however their calls stand.
+
+import { Temporal } from '@colla/calendar';
+import { addCall, cancel, decline, type Engagement, lapse, releaseCall, settle } from '@colla/engagements';
+import type { Standing } from '@colla/hours';
+import { granted } from '@colla/refusal';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import {
+  agreed,
+  at,
+  call,
+  day,
+  inquiry,
+  newBooks,
+  newId,
+  quoted,
+  tariff,
+  withStanding,
+} from '../trial/cast.ts';
+import { databases, servers, type Trial } from '../trial/databases.ts';
+
+describe.each(databases)('$name', (database) => {
+  let trial: Trial;
+  let cast: Awaited<ReturnType<typeof newBooks>>;
+
+  beforeAll(async () => {
+    trial = await database.begin();
+    cast = await newBooks(trial.store);
+  });
+  afterAll(() => trial.end());
+
+  const save = (engagement: Engagement) =>
+    trial.store.within(cast.home.id, (books) => books.saveEngagement(engagement));
+  const load = (id: string) => trial.store.within(cast.home.id, (books) => books.engagement(id));
+  const roundTrip = async (engagement: Engagement) => {
+    await save(engagement);
+    expect(await load(engagement.id)).toStrictEqual(engagement);
+  };
+
+  test('an inquiry comes back whole, its payers and calls in their order', async () => {
+    const asked = inquiry(cast);
+    await roundTrip(asked);
+    const kept = await load(asked.id);
+    expect(Object.keys(kept?.payers ?? {})).toEqual(['school', 'payer']);
+  });
+
+  test('an inquiry of which next to nothing is known comes back as bare as it was', async () => {
+    const { soloistParty: _, institutionParty: __, note: ___, ...bare } = inquiry(cast);
+    await roundTrip({
+      ...bare,
+      payers: {},
+      calls: [],
+      programme: [],
+      legs: [],
+      costs: [],
+      soloist: {},
+      circumstances: [],
+    });
+  });
+
+  const now = at('2026-03-20', '10:00');
+  const stages: [string, () => Engagement][] = [
+    ['quoted', () => quoted(inquiry(cast))],
+    ['agreed', () => agreed(inquiry(cast))],
+    ['declined', () => granted(decline(inquiry(cast), now))],
+    ['lapsed', () => granted(lapse(quoted(inquiry(cast)), at('2026-03-02', '00:00')))],
+    [
+      'cancelled',
+      () =>
+        granted(
+          cancel(agreed(inquiry(cast)), { at: at('2026-03-01', '08:00'), by: 'payer', reason: 'illness' }),
+        ),
+    ],
+    [
+      'settled',
+      () => {
+        const done = agreed(inquiry(cast, { calls: [call('2026-03-12')] }));
+        const played = withStanding(done, {
+          is: 'played',
+          times: done.calls[0]?.planned ?? call('2026-03-12').planned,
+        });
+        return granted(settle(played, { at: now, toInvoice: 0n, owed: 0n }));
+      },
+    ],
+  ];
+  test.each(stages)('an engagement that is %s comes back whole', (_, made) => roundTrip(made()));
+
+  const standings: [string, Standing][] = [
+    ['held', { is: 'held' }],
+    [
+      'held until a day, for a second round',
+      { is: 'held', lapsesAt: at('2026-03-01', '18:00'), onlyIf: 'second round' },
+    ],
+    ['agreed', { is: 'agreed' }],
+    [
+      'played, later than planned',
+      { is: 'played', times: { start: at('2026-03-12', '10:10'), end: at('2026-03-12', '11:25') } },
+    ],
+    [
+      'cancelled by the payer',
+      { is: 'cancelled', at: at('2026-03-10', '22:01'), by: 'payer', reason: 'illness', wasAgreed: true },
+    ],
+    [
+      'a hold released',
+      { is: 'cancelled', at: at('2026-03-10', '22:01'), by: 'pianist', reason: 'other', wasAgreed: false },
+    ],
+    ['missed', { is: 'missed', by: 'payer', reason: 'forgotten' }],
+  ];
+  test.each(standings)('a call that is %s comes back so', (_, standing) =>
+    roundTrip(withStanding(agreed(inquiry(cast)), standing)),
+  );
+
+  test('a call in the hour that clocks repeat comes back in the same of the two, with its zone', async () => {
+    // On 1 November 2026 clocks in New York go back from 2:00 to 1:00: 1:30 is first −04:00, then −05:00.
+    const second = Temporal.ZonedDateTime.from('2026-11-01T01:30:00-05:00[America/New_York]');
+    const planned = { start: second.subtract({ hours: 1 }), end: second };
+    const asked = inquiry(cast, { calls: [{ ...call('2026-03-12'), planned }] });
+    await roundTrip(asked);
+    const kept = (await load(asked.id))?.calls[0]?.planned;
+    expect(kept?.start.toString()).toBe('2026-11-01T01:30:00-04:00[America/New_York]');
+    expect(kept?.end.toString()).toBe('2026-11-01T01:30:00-05:00[America/New_York]');
+  });
+
+  test('words in any script, quotation marks and line ends come back as they were typed', async () => {
+    await roundTrip(
+      inquiry(cast, { title: 'Żółć “\\n{a,"b"}”\n\t— 音楽 🎹', circumstances: ['a,b', '{}', '"', '\\'] }),
+    );
+  });
+
+  test('a character that cannot be kept is refused in a sentence, and nothing is kept', async () => {
+    const asked = inquiry(cast, { note: 'a\u0000b' });
+    await expect(save(asked)).rejects.toMatchObject({ refusal: { code: 'store/no-such-character' } });
+    expect(await load(asked.id)).toBeUndefined();
+  });
+
+  test('saving again keeps what was changed, added and taken away', async () => {
+    const asked = inquiry(cast);
+    await save(asked);
+    const more = granted(addCall(asked, { ...call('2026-03-13'), held: {} }));
+    const [first] = more.calls;
+    const fewer = granted(releaseCall(more, first?.id ?? ''));
+    const changed: Engagement = {
+      ...fewer,
+      title: 'Odalys Brandt, moved',
+      payers: { payer: cast.school.id },
+      programme: [...fewer.programme].reverse(),
+      legs: [],
+      costs: fewer.costs.map((cost) => ({ ...cost, amount: 9_007_199_254_740_993n })),
+    };
+    await roundTrip(changed);
+  });
+
+  test('what is loaded and saved in one transaction is kept', async () => {
+    const asked = inquiry(cast);
+    await save(asked);
+    await trial.store.within(cast.home.id, async (books) => {
+      const found = await books.lockEngagement(asked.id);
+      if (!found) throw new Error('it is not there');
+      await books.saveEngagement({ ...found, title: 'once' });
+      await books.saveEngagement({ ...found, title: 'twice', calls: [] });
+    });
+    expect(await load(asked.id)).toStrictEqual({ ...asked, title: 'twice', calls: [] });
+  });
+
+  test('an agreement is found by its own id, with its tariff as it was frozen', async () => {
+    const engagement = agreed(inquiry(cast), tariff({ name: 'Frozen', version: 3 }));
+    await save(engagement);
+    const found = await trial.store.within(cast.home.id, (books) => books.agreement(engagement.agreement.id));
+    expect(found).toStrictEqual({ agreement: engagement.agreement, engagement: engagement.id });
+  });
+
+  test('an engagement of 3,000 calls is kept and comes back whole', async () => {
+    const days = Array.from({ length: 3000 }, (_, n) => day('2026-01-01').add({ days: n % 365 }));
+    await roundTrip(inquiry(cast, { calls: days.map((on) => call(on.toString())) }));
+  });
+
+  test('nobody is found by an id that is none, or that nobody has', async () => {
+    expect(await load('../etc')).toBeUndefined();
+    expect(await load(newId())).toBeUndefined();
+  });
+
+  test('a payer who is not in the books is turned down, and nothing is kept', async () => {
+    const asked = inquiry(cast, { payers: { payer: newId() } });
+    await expect(save(asked)).rejects.toThrow(/foreign key/);
+    expect(await load(asked.id)).toBeUndefined();
+  });
+
+  describe('between two days', () => {
+    test('those are found that have a call on one of them, by the calendar of its place', async () => {
+      const { home, ...others } = await newBooks(trial.store);
+      // 23:30 on 30 June in Honolulu is already 1 July in London.
+      const late = { from: '23:30', until: '23:50', zone: 'Pacific/Honolulu' };
+      const june = inquiry(others, { calls: [call('2026-06-30', late), call('2026-08-01')] });
+      const july = inquiry(others, { calls: [call('2026-07-01'), call('2026-07-02')] });
+      await trial.store.within(home.id, async (books) => {
+        await books.saveEngagement(june);
+        await books.saveEngagement(july);
+        const between = async (from: string, to: string) =>
+          (await books.engagementsBetween(day(from), day(to))).map(({ id }) => id);
+        expect(await between('2026-06-30', '2026-06-30')).toEqual([june.id]);
+        expect(await between('2026-07-01', '2026-07-01')).toEqual([july.id]);
+        expect(await between('2026-07-02', '2026-08-01')).toEqual([june.id, july.id].sort());
+        expect(await between('2026-07-03', '2026-07-31')).toEqual([]);
+      });
+    });
+  });
+
+  describe('in a list', () => {
+    test('each is told with its names, the number and the first and last of its calls, and the parts that are wanted', async () => {
+      const { home, ...others } = await newBooks(trial.store);
+      const asked = agreed(inquiry(others));
+      const { items } = await trial.store.within(home.id, async (books) => {
+        await books.saveEngagement(asked);
+        return books.engagements({ limit: 10 });
+      });
+      expect(items).toStrictEqual([
+        {
+          id: asked.id,
+          title: 'Odalys Brandt, spring recital',
+          stage: 'agreed',
+          soloist: 'Odalys Brandt',
+          institution: 'Saltmarsh School of Music',
+          calls: 2,
+          first: at('2026-03-12', '10:00'),
+          last: at('2026-03-14', '19:30'),
+          partsWanted: 1,
+        },
+      ]);
+    });
+
+    test('those of one stage stand alone', async () => {
+      const { home, ...others } = await newBooks(trial.store);
+      const one = quoted(inquiry(others));
+      const titles = await trial.store.within(home.id, async (books) => {
+        await books.saveEngagement(inquiry(others));
+        await books.saveEngagement(one);
+        return (await books.engagements({ limit: 10, stage: 'quoted' })).items.map(({ id }) => id);
+      });
+      expect(titles).toEqual([one.id]);
+    });
+  });
+});
+
+describe.each(servers)('$name', (database) => {
+  let trial: Trial;
+  beforeAll(async () => {
+    trial = await database.begin();
+  });
+  afterAll(() => trial.end());
+
+  /** Two transactions that both load the engagement before either saves it, by `load`. */
+  async function twoAtOnce(load: 'engagement' | 'lockEngagement') {
+    const { home, ...others } = await newBooks(trial.store);
+    const asked = inquiry(others, { calls: [] });
+    await trial.store.within(home.id, (books) => books.saveEngagement(asked));
+    const both = gate(load === 'engagement' ? 2 : 1);
+    const addOne = (on: string) =>
+      trial.store.within(home.id, async (books) => {
+        const found = await books[load](asked.id);
+        await both();
+        if (found) await books.saveEngagement({ ...found, calls: [...found.calls, call(on)] });
+      });
+    const ends = await Promise.allSettled([addOne('2026-03-12'), addOne('2026-03-13')]);
+    const kept = await trial.store.within(home.id, (books) => books.engagement(asked.id));
+    return { ends: ends.map((end) => (end.status === 'rejected' ? end.reason : 'kept')), kept };
+  }
+
+  test('of two who change one engagement at once, the second is refused and changes nothing', async () => {
+    const { ends, kept } = await twoAtOnce('engagement');
+    expect(ends.filter((end) => end === 'kept')).toHaveLength(1);
+    expect(ends.find((end) => end !== 'kept')).toMatchObject({
+      refusal: { code: 'store/changed-meanwhile' },
+    });
+    expect(kept?.calls).toHaveLength(1);
+  });
+
+  test('of two who lock one engagement at once, the second waits, and both changes are kept', async () => {
+    const { ends, kept } = await twoAtOnce('lockEngagement');
+    expect(ends).toEqual(['kept', 'kept']);
+    expect(kept?.calls).toHaveLength(2);
+  });
+});
+
+/** Lets nobody through before so many have come. */
+function gate(many: number): () => Promise<void> {
+  let come = 0;
+  let open: () => void = () => undefined;
+  const opened = new Promise<void>((resolve) => {
+    open = resolve;
+  });
+  return () => {
+    come += 1;
+    if (come >= many) open();
+    return opened;
+  };
+}
