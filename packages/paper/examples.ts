@@ -6,7 +6,7 @@ import { type Currency, currency } from '@colla/money';
 import { granted } from '@colla/refusal';
 
 const day = (text: string) => Temporal.PlainDate.from(text);
-const in_ = (code: string): Currency => granted(currency(code));
+const coin = (code: string): Currency => granted(currency(code));
 
 type ExampleLine = Invoice['lines'][number];
 
@@ -35,7 +35,7 @@ export const recital: Invoice = {
   number: '2026-0007',
   engagement: 'engagement-1',
   title: 'Winter songs: a recital at the Assembly Rooms, Nether Wallow',
-  currency: in_('GBP'),
+  currency: coin('GBP'),
   payer: 'soloist',
   from: {
     name: 'Rosalind Vanterpool, piano',
@@ -98,17 +98,13 @@ export const split: Invoice = {
       55000n,
       {
         on: day('2026-05-09'),
-        unit: 'of 1,100.00',
-        quantity: { count: 1, of: 2 },
-        rate: 110000n,
+        unit: 'share of 1/2',
         arithmetic: '11 × 100.00 = 1,100.00; 1/2 of it = 550.00',
       },
     ),
     line('Final round', 50000n, {
       on: day('2026-05-10'),
-      unit: 'of 1,000.00',
-      quantity: { count: 1, of: 2 },
-      rate: 100000n,
+      unit: 'share of 1/2',
       arithmetic: '4 × 250.00 = 1,000.00; 1/2 of it = 500.00',
     }),
     line('Sunday', 10000n, {
@@ -155,7 +151,7 @@ export function lessons(count: number): Invoice {
 /** The same recital for a Polish soloist who pays in euro, its tax inside the price. */
 export const inEuro: Invoice = {
   ...recital,
-  currency: in_('EUR'),
+  currency: coin('EUR'),
   taxes: [{ name: 'VAT', rate: 1000, code: 'S', inside: true, base: 37500n, amount: 3750n }],
   net: 37500n,
   tax: 3750n,

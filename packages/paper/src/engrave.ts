@@ -3,7 +3,7 @@
 import { type Band, beside, together } from './band.ts';
 import { centred, type Desk } from './desk.ts';
 import type { Faces } from './face.ts';
-import { flow } from './flow.ts';
+import { castOff } from './flow.ts';
 import { imprint } from './imprint.ts';
 import type { Manuscript } from './manuscript.ts';
 import { masthead } from './masthead.ts';
@@ -25,7 +25,7 @@ export function engrave(manuscript: Manuscript, { paper, faces }: { paper: Paper
     ...table(manuscript, desk),
     ...sums(manuscript, desk),
   ];
-  const pages = flow(bands, imprint(manuscript, desk), box);
+  const pages = castOff(bands, imprint(manuscript, desk), box);
   const { title, language, madeOn } = manuscript;
   return { title, language, madeOn, paper, root: desk.root, pages: footed(pages, manuscript, desk) };
 }

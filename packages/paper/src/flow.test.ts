@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { type Band, tied, together } from './band.ts';
-import { flow } from './flow.ts';
+import { castOff, flow } from './flow.ts';
 import type { Box } from './page.ts';
 
 // Room for 100 points; each band is 10 high and carries its name.
@@ -58,4 +58,16 @@ test('an imprint that does not fit takes the end of the text with it to the next
 test('an imprint of more than a page goes on where the text ends', () => {
   const pages = read([band('a')], bands(12));
   expect(pages.map((page) => page.split(' ').length)).toEqual([10, 3]);
+});
+
+test('bands stand closer where that saves a page', () => {
+  // Eight bands and seven spaces of 4 are 108 points, of 3.2 they are 102.4, of 2.4 they are 96.8.
+  const pages = castOff(bands(8, { before: 4 }), [], box).map(({ words }) => words.map(({ y }) => y));
+  expect(pages).toHaveLength(1);
+  expect(pages[0]?.at(-1)).toBeCloseTo(27 + 7 * 12.4, 6);
+});
+
+test('bands keep their space where standing closer saves no page', () => {
+  const pages = castOff(bands(14, { before: 4 }), [], box).map(({ words }) => words.map(({ y }) => y));
+  expect(pages[0]?.slice(0, 2)).toEqual([27, 41]);
 });

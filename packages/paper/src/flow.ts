@@ -1,4 +1,4 @@
-// Flowing bands into pages.
+// Casting off: flowing bands into pages, a little closer where that saves a page.
 
 import type { Band } from './band.ts';
 import type { Box, Marks, Placed, Rule } from './page.ts';
@@ -8,6 +8,28 @@ interface Filling {
   readonly words: Placed[];
   readonly rules: Rule[];
   y: number;
+}
+
+/** How close bands may stand, as shares of the space between them that is best to look at. */
+const CLOSER = [0.8, 0.6];
+
+/** The pages with the space between bands that looks best, or closer where so fewer pages are enough. */
+export function castOff(bands: readonly Band[], last: readonly Band[], box: Box): Marks[] {
+  const wide = flow(bands, last, box);
+  if (wide.length === 1) return wide;
+  for (const share of CLOSER) {
+    const close = flow(closer(bands, share), closer(last, share), box);
+    if (close.length < wide.length) return close;
+  }
+  return wide;
+}
+
+function closer(bands: readonly Band[], share: number): Band[] {
+  return bands.map((band) => ({
+    ...band,
+    before: band.before * share,
+    ...(band.again ? { again: closer(band.again, share) } : {}),
+  }));
 }
 
 /**

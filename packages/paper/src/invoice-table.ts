@@ -3,11 +3,11 @@
 import type { InvoiceLine } from '@colla/invoicing';
 import { formatFigure } from '@colla/money';
 import type { Column, Manuscript, Row } from './manuscript.ts';
-import type { Reading } from './reading.ts';
+import { type Reading, sayDay } from './reading.ts';
 
 /** Days have a column where any line has one. */
 export function invoiceTable(reading: Reading): Manuscript['table'] {
-  const { invoice, words, say } = reading;
+  const { invoice, words } = reading;
   const dated = invoice.lines.some(({ on }) => on);
   const columns: Column[] = [
     ...(dated ? [{ head: words.day }] : []),
@@ -18,29 +18,34 @@ export function invoiceTable(reading: Reading): Manuscript['table'] {
   ];
   const rows = invoice.lines.map((line): Row => {
     const row = rowOf(line, reading);
-    return dated ? { ...row, cells: [line.on ? say.shortDay(line.on) : '', ...row.cells] } : row;
+    return dated ? { ...row, cells: [line.on ? sayDay(reading, line.on, 'short') : '', ...row.cells] } : row;
   });
   return { columns, rows };
 }
 
 function rowOf(line: InvoiceLine, reading: Reading): Row {
-  const quantity = sayQuantity(line, reading);
   const figure = (amount: bigint) =>
     formatFigure({ amount, currency: reading.invoice.currency }, reading.say.locale);
+  const { quantity, priced } = sayQuantity(line, reading);
   return {
-    cells: [line.what, quantity, quantity === '' ? '' : figure(line.rate), figure(line.amount)],
+    cells: [line.what, quantity, priced ? figure(line.rate) : '', figure(line.amount)],
     ...(saysMore(line.arithmetic) ? { small: line.arithmetic } : {}),
   };
 }
 
-/** How much of what; nothing where the line is the one thing it names. */
-function sayQuantity({ quantity, unit }: InvoiceLine, { words, say }: Reading): string {
+/** How much of what, and whether at a rate: a line that is the one thing it names has none but its amount. */
+function sayQuantity(
+  { quantity, unit }: InvoiceLine,
+  { words, say }: Reading,
+): { quantity: string; priced: boolean } {
   const { count, of } = quantity;
   // The rate is the sum a share is taken of, so that “of 84.00” need not be said beside it.
-  if (unit.startsWith('of ')) return of === 10_000 ? say.share(count) : `${count}/${of}`;
+  if (unit.startsWith('of ')) return { quantity: say.share((count * 10_000) / of), priced: true };
+  // A payer's share has been shared out to the cent; the sum it is of is in its arithmetic.
+  if (unit.startsWith('share of ')) return { quantity: unit.slice('share of '.length), priced: false };
   const [one, several] = words.units[unit] ?? [unit, `× ${unit}`];
-  if (count === of) return one === '' || /^\d/.test(one) ? one : `1 ${one}`;
-  return `${say.quantity(quantity)} ${several}`.trim();
+  if (count !== of) return { quantity: `${say.quantity(quantity)} ${several}`.trim(), priced: true };
+  return { quantity: one === '' || /^\d/.test(one) ? one : `1 ${one}`, priced: one !== '' };
 }
 
 /** Whether arithmetic is more than one quantity times one rate, which the columns say already. */

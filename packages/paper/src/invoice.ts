@@ -8,7 +8,7 @@ import { invoiceTable } from './invoice-table.ts';
 import { spells } from './legible.ts';
 import type { Labelled, Manuscript, Passage } from './manuscript.ts';
 import type { Layout } from './page.ts';
-import type { InvoiceReader, Reading } from './reading.ts';
+import { type InvoiceReader, type Reading, sayDay } from './reading.ts';
 import { sayFor } from './say.ts';
 import { type Words, wordsFor } from './words.ts';
 
@@ -43,10 +43,12 @@ function taxNumber({ taxNumber }: Named, words: Words): string[] {
   return taxNumber ? [words.taxNumber(taxNumber)] : [];
 }
 
-function facts({ invoice: { issuedOn, dueOn, from, to }, words, say }: Reading): Labelled[] {
+function facts(reading: Reading): Labelled[] {
+  const { invoice, words } = reading;
+  const { issuedOn, dueOn, from, to } = invoice;
   return [
-    { label: words.issued, text: say.day(issuedOn) },
-    { label: words.due, text: say.day(dueOn) },
+    { label: words.issued, text: sayDay(reading, issuedOn, 'long') },
+    { label: words.due, text: sayDay(reading, dueOn, 'long') },
     ...(to.reference ? [{ label: words.yourReference, text: to.reference }] : []),
     ...(from.reference ? [{ label: words.ourReference, text: from.reference }] : []),
   ];

@@ -100,9 +100,9 @@ test.each<[Paper, number, number]>([
   ['A4', 595.28, 841.89],
   ['Letter', 612, 792],
 ])(
-  'sixty lines on %s are three pages of that size, with nothing in the margins',
+  'seventy-five lines on %s are three pages of that size, with nothing in the margins',
   async (paper, width, height) => {
-    const bytes = await invoicePdf(lessons(60), { paper, locale: 'en-GB' });
+    const bytes = await invoicePdf(lessons(75), { paper, locale: 'en-GB' });
     const doc = await open(bytes);
     const [, , right, top] = (await doc.getPage(1)).view;
     expect([right, top]).toEqual([width, height]);
@@ -121,7 +121,7 @@ test.each<[Paper, number, number]>([
 test('the same invoice is printed with the same bytes, whatever was printed before it', async () => {
   const first = await invoicePdf(inEuro, { paper: 'A4', locale: 'en-GB' });
   await invoicePdf({ ...inEuro, title: 'Soirée\u00a0: oﬃcial “fi” ‑ ﬁn' }, { paper: 'A4', locale: 'fr-FR' });
-  await invoicePdf(lessons(60), { paper: 'Letter', locale: 'en-US' });
+  await invoicePdf(lessons(75), { paper: 'Letter', locale: 'en-US' });
   const second = await invoicePdf(inEuro, { paper: 'A4', locale: 'en-GB' });
   expect(Buffer.compare(first, second)).toBe(0);
 });

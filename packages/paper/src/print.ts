@@ -14,14 +14,13 @@ export async function print(layout: Layout, { parsed }: Fonts): Promise<Uint8Arr
   const doc: PDFKit.PDFDocument = new Document(settings(layout));
   // pdfkit takes a parsed font where its types only know of files.
   for (const name of FACE_NAMES) doc.registerFont(name, parsed[name] as unknown as Uint8Array);
-  const bytes = collect(doc);
   const elements: Elements = new Map();
   const root = element(layout.root, doc, elements);
   doc.addStructure(root);
   for (const page of layout.pages) printPage(page, doc, elements);
   root.end();
   doc.end();
-  return bytes;
+  return written(doc);
 }
 
 function settings({ title, language, madeOn, paper }: Layout): PDFKit.PDFDocumentOptions {
@@ -47,10 +46,14 @@ function settings({ title, language, madeOn, paper }: Layout): PDFKit.PDFDocumen
   };
 }
 
-async function collect(doc: PDFKit.PDFDocument): Promise<Uint8Array> {
-  const chunks: Uint8Array[] = [];
-  for await (const chunk of doc) if (chunk instanceof Uint8Array) chunks.push(chunk);
-  return new Uint8Array(Buffer.concat(chunks));
+/** All that was written: pdfkit writes while it is told to, so that at the end the whole waits to be read. */
+function written(doc: PDFKit.PDFDocument): Uint8Array {
+  const bytes: unknown = doc.read();
+  // A part that is left open keeps pdfkit from writing the end, and it says nothing of it.
+  if (!Buffer.isBuffer(bytes) || !bytes.subarray(-8).includes('%%EOF')) {
+    throw new Error('a document was left without its end');
+  }
+  return new Uint8Array(bytes);
 }
 
 /** The part and those within it as elements, in reading order. All are ended with the root. */

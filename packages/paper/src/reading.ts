@@ -1,5 +1,6 @@
 // An invoice before its reader: the words it is written with, and the way figures and days are said.
 
+import type { Temporal } from '@colla/calendar';
 import type { Invoice, InvoiceStanding } from '@colla/invoicing';
 import type { Paper } from './page.ts';
 import type { Say } from './say.ts';
@@ -22,4 +23,10 @@ export interface Reading {
   readonly say: Say;
   /** Whether the faces hold every letter of a text. */
   readonly spells: (text: string) => boolean;
+}
+
+/** A day as the reader's locale has it, in full or for a column; by ISO 8601 where the faces lack its letters. */
+export function sayDay({ say, spells }: Reading, day: Temporal.PlainDate, how: 'long' | 'short'): string {
+  const said = how === 'long' ? say.day(day) : say.shortDay(day);
+  return spells(said) ? said : day.toString();
 }

@@ -14,11 +14,13 @@ const BETWEEN_COLUMNS = 16;
 const WIDEST = 0.3;
 /** A row of more lines than this may be parted by the end of a page. */
 const KEPT_WHOLE = 8;
+/** So many rows at least stand on the page of the sums. */
+const KEPT_WITH_SUMS = 3;
 
 /** A column that has found its place. */
 type PlacedColumn = Column & Measure;
 
-/** The table's bands. The head is tied to the first row, the last row to what follows: no sum stands alone. */
+/** The table's bands. The head is tied to the first row, the last rows to what follows: no sum stands alone. */
 export function table({ table: { columns, rows } }: Manuscript, desk: Desk): Band[] {
   const placed = placeColumns(columns, rows, desk);
   const whole = part('Table', desk.root);
@@ -28,8 +30,8 @@ export function table({ table: { columns, rows } }: Manuscript, desk: Desk): Ban
     const bands = rowBands(row, placed, desk, { whole, before: index === 0 ? 4 : BETWEEN_ROWS });
     return bands.map((band) => ({ ...band, again }));
   });
-  const last = body.pop() ?? [];
-  return [...head, ...body.flat(), ...last.slice(0, -1), ...tied(last.slice(-1))];
+  const last = body.splice(-KEPT_WITH_SUMS);
+  return [...head, ...body.flat(), ...tied(last.flat())];
 }
 
 function placeColumns(columns: readonly Column[], rows: readonly Row[], desk: Desk): PlacedColumn[] {
