@@ -1,5 +1,5 @@
 // What stands around every screen: whose books these are, where one can go, and what has just been done.
-import { useSyncExternalStore } from 'react';
+import { Fragment, useSyncExternalStore } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useAnswer } from '../books.ts';
 import { shell } from '../catalogue/shell.ts';
@@ -30,17 +30,19 @@ export function Shell() {
   const { name, locale } = answer.value;
   speakIn(locale);
   return (
-    // A new locale is a new reading of every text.
-    <WithStatus key={locale}>
-      <a className="skip" href="#page">
-        {shell('skip')}
-      </a>
-      <header className="shell">
-        <p className="whose">{name}</p>
-        <Places />
-        <SchemeSwitch />
-      </header>
-      <Pages />
+    <WithStatus>
+      {/* A new locale is a new reading of every text. */}
+      <Fragment key={locale}>
+        <a className="skip" href="#page">
+          {shell('skip')}
+        </a>
+        <header className="shell">
+          <p className="whose">{name}</p>
+          <Places />
+          <SchemeSwitch />
+        </header>
+        <Pages />
+      </Fragment>
     </WithStatus>
   );
 }

@@ -34,7 +34,7 @@ const BEYOND = 20;
 export function onScreen(width: number, { first, weeks }: Omit<Extent, 'staves'>): Geometry {
   const narrow = width < 640;
   const names = narrow ? 116 : 232;
-  const least = narrow ? 63 : 42;
+  const least = narrow ? 63 : 36;
   const week = Math.max(least, Math.floor((width - names - BEYOND) / weeks));
   return { names, ruler: { first, weeks, week, gap: narrow ? 10 : 11 }, chart: 128 };
 }
