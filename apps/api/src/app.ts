@@ -8,7 +8,7 @@ import { answerAll } from './answer.ts';
 import { readBody } from './body.ts';
 import { serveDashboard } from './dashboard.ts';
 import { handlers } from './handlers.ts';
-import { answerProblem, NotFound } from './problems.ts';
+import { answerProblem, NotFound, showKind } from './problems.ts';
 import { type Paper, sendPdf } from './routes/pdf.ts';
 import { admit, cookieName, exchangeKey, type Invitation, meantForUs } from './session.ts';
 
@@ -41,6 +41,7 @@ function api(doors: Doors): Router {
   router.get('/openapi.json', (request, response) => {
     response.json(openApi({ cookie: cookieName(request) }));
   });
+  router.get('/problems/:noun/:what', showKind);
   router.use(admit(doors), readBody);
   router.get('/invoices/:id/pdf', sendPdf(doors));
   router.use(answerAll(handlers, doors), nothingHere);

@@ -3,7 +3,7 @@
 import type { Refusal } from '@colla/refusal';
 import { Refused } from '@colla/store';
 import { type Misread, type Problem, problemType } from '@colla/wire';
-import type { ErrorRequestHandler } from 'express';
+import type { ErrorRequestHandler, RequestHandler } from 'express';
 import { tooLarge } from './refusals.ts';
 
 /** Kinds of refusal by their code: status and title. */
@@ -89,6 +89,14 @@ export const answerProblem: ErrorRequestHandler = (error: unknown, _request, res
   if (response.headersSent) return next(error);
   const problem = problemOf(error);
   response.status(problem.status).type('application/problem+json').send(JSON.stringify(problem));
+};
+
+/** What stands at the address that a problem has for its type. */
+export const showKind: RequestHandler<{ noun: string; what: string }> = ({ params }, response) => {
+  const code = `${params.noun}/${params.what}`;
+  if (!Object.hasOwn(KINDS, code)) throw new NotFound();
+  const [status, title] = KINDS[code] ?? OTHERWISE;
+  response.json({ type: problemType(code), title, status });
 };
 
 function problemOf(error: unknown): Problem {

@@ -121,6 +121,16 @@ describe.each(databases)('the door of the books, %s', (_, ground) => {
     });
   });
 
+  test('the address that a problem has for its type says what it is', async () => {
+    const response = await practice.stranger.fetch('/api/problems/invoicing/more-than-owed');
+    expect(await response.json()).toEqual({
+      type: '/api/problems/invoicing/more-than-owed',
+      title: 'More than is owed',
+      status: 409,
+    });
+    expect((await practice.stranger.fetch('/api/problems/invoicing/constructor')).status).toBe(404);
+  });
+
   test('a key that was asked for with HEAD is not used up', async () => {
     const other = await openPractice(ground, { enter: false });
     await fetch(`${other.address}/?key=${other.key}`, { method: 'HEAD' });

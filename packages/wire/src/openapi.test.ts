@@ -14,7 +14,9 @@ test('the published document is OpenAPI 3.1 to an independent validator', async 
 
 test('every route of the table is published under its name', () => {
   const published = [...text.matchAll(/"operationId":"(\w+)"/g)].map(([, name]) => name);
-  expect(published.sort()).toEqual([...Object.keys(routes), 'getInvoicePdf', 'getOpenApi'].sort());
+  expect(published.sort()).toEqual(
+    [...Object.keys(routes), 'getInvoicePdf', 'getOpenApi', 'getProblemKind'].sort(),
+  );
 });
 
 test('every reference within the document leads somewhere', () => {

@@ -68,6 +68,7 @@ function pathsOf(answers: Names, bodies: Names): Json {
   const paths: Record<string, Json> = {
     '/invoices/{id}/pdf': { get: pdf },
     '/openapi.json': { get: self },
+    '/problems/{noun}/{what}': { get: problemKind },
   };
   for (const [name, route] of Object.entries(routes) as [RouteName, Route][]) {
     const path = route.path.replace(/:(\w+)/g, '{$1}');
@@ -186,5 +187,22 @@ const self: Json = {
   security: [],
   responses: {
     '200': { description: 'OpenAPI 3.1', content: { 'application/json': { schema: { type: 'object' } } } },
+  },
+};
+
+const word = { type: 'string' };
+
+const problemKind: Json = {
+  operationId: 'getProblemKind',
+  summary: 'What a problem of this type is, and its status',
+  tags: ['problems'],
+  security: [],
+  parameters: [parameter('noun', 'path', true, word), parameter('what', 'path', true, word)],
+  responses: {
+    '200': {
+      description: 'Type, title and status',
+      content: { 'application/json': { schema: { type: 'object' } } },
+    },
+    default: problemRef,
   },
 };

@@ -35,10 +35,11 @@ export const currencyCode = z
 /** A few words of the user's own. */
 export const words = z.string().trim().min(1, 'is empty; write something').max(200);
 export const text = z.string().max(4000);
-export const email = z.union(
-  [z.email(), z.literal('')],
-  'is not an e-mail address; write it as name@example.org',
-);
+/** An e-mail address, or nothing. */
+export const email = z.union([
+  z.email('is not an e-mail address; write it as name@example.org'),
+  z.literal(''),
+]);
 export const addressLines = z.array(z.string().trim().max(120)).max(8);
 
 /** A list in pages: `next` is the cursor of the following page, absent on the last. */
