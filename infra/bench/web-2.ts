@@ -9,7 +9,8 @@ const LONGEST_TASK = 200;
 
 const season = await openSeason({ calls: 2000 });
 const { page } = season;
-const choices = ['played', 'agreed', 'agreed', 'held', 'held', 'played'];
+// A standing that is chosen again shows all 2,000 again.
+const choices = ['played', 'agreed', 'agreed', 'cancelled', 'played', 'played'];
 let turn = 0;
 
 await page.evaluate(watch);
