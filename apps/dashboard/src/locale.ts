@@ -40,6 +40,13 @@ export function sayDay(text: string, style: DayStyle = 'short'): string {
   return once(`day ${style}`, made).format(dayNumber(dayOf(text)) * 86_400_000);
 }
 
+/** From one day to another, without saying twice what both share: `9 Nov – 15 Dec 2026`. */
+export function sayDays(first: string, last: string): string {
+  const made = () => new Intl.DateTimeFormat(locale, { ...DAY_STYLES.short, timeZone: 'UTC' });
+  const [from = 0, to = 0] = [first, last].map((text) => dayNumber(dayOf(text)) * 86_400_000);
+  return once('days', made).formatRange(from, to);
+}
+
 /** The clock of the place at an instant: `19:30`, or `7:30 pm`. */
 export function sayTime(instant: string): string {
   const made = () => new Intl.DateTimeFormat(locale, { timeStyle: 'short', timeZone: 'UTC' });

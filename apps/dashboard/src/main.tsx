@@ -1,5 +1,6 @@
 // Begins: the page in the chosen scheme, then the shell.
 import { createRoot } from 'react-dom/client';
+import './no-eval.ts';
 import './ui/tokens.css';
 import './ui/fonts.css';
 import './ui/base.css';

@@ -35,6 +35,8 @@ export const invoices = words({
   net: 'Before tax',
   received: 'Received',
   pdf: 'Open the PDF',
+  pdfOf: 'PDF of invoice {number}',
+  document: 'Document',
   note: 'Note on it',
   payments: 'Payments',
   noPayments: 'Nothing has come in yet.',

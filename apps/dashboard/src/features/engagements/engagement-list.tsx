@@ -3,8 +3,10 @@ import { STAGES, type Stage } from '@colla/engagements';
 import type { EngagementSummaryJson } from '@colla/wire';
 import { Link } from 'wouter';
 import { engagements as say } from '../../catalogue/engagements.ts';
-import { sayDay, sayNumber } from '../../locale.ts';
+import { dayOf } from '../../local-time.ts';
+import { sayDay, sayDays } from '../../locale.ts';
 import { ButtonLink, Choice, type Column, Empty, Table } from '../../ui/index.ts';
+import './engagement.css';
 
 const stages = [
   { value: 'all' as const, label: say('all') },
@@ -19,35 +21,43 @@ export function StageFilter({
   onChoose: (stage: Stage | undefined) => void;
 }) {
   return (
-    <Choice
-      label={say('filter')}
-      value={stage ?? 'all'}
-      options={stages}
-      onChoose={(chosen) => onChoose(chosen === 'all' ? undefined : chosen)}
-    />
+    <div className="engagement-filter">
+      <Choice
+        label={say('filter')}
+        value={stage ?? 'all'}
+        options={stages}
+        onChoose={(chosen) => onChoose(chosen === 'all' ? undefined : chosen)}
+      />
+    </div>
   );
 }
 
-const columns: readonly Column<EngagementSummaryJson>[] = [
-  {
-    key: 'title',
-    head: say('nameOfIt'),
-    cell: ({ id, title }) => <Link href={`/engagements/${id}`}>{title}</Link>,
-  },
-  { key: 'stage', head: say('stage'), cell: ({ stage }) => say(stage) },
-  { key: 'soloist', head: say('soloist'), cell: ({ soloist }) => soloist },
-  { key: 'institution', head: say('institution'), cell: ({ institution }) => institution },
-  { key: 'when', head: say('when'), cell: (engagement) => sayWhen(engagement) },
-  { key: 'parts', head: say('parts'), cell: ({ partsWanted }) => sayParts(partsWanted) },
-  { key: 'calls', head: say('calls'), figure: true, cell: ({ calls }) => sayNumber(calls) },
-];
+function columnsAt(today: string): Column<EngagementSummaryJson>[] {
+  return [
+    {
+      key: 'title',
+      head: say('nameOfIt'),
+      cell: ({ id, title }) => <Link href={`/engagements/${id}`}>{title}</Link>,
+    },
+    { key: 'stage', head: say('stage'), cell: ({ stage }) => say(stage) },
+    {
+      key: 'who',
+      head: say('people'),
+      cell: ({ soloist, institution }) => [soloist, institution].filter(Boolean).join(', '),
+    },
+    { key: 'when', head: say('when'), cell: (engagement) => sayWhen(engagement, today) },
+    { key: 'parts', head: say('parts'), cell: ({ partsWanted }) => sayParts(partsWanted) },
+  ];
+}
 
 export function EngagementList({
   engagements,
   filtered,
+  today,
 }: {
   engagements: readonly EngagementSummaryJson[];
   filtered: boolean;
+  today: string;
 }) {
   if (engagements.length === 0 && filtered) return <Empty title={say('noneAt')} />;
   if (engagements.length === 0) {
@@ -61,20 +71,24 @@ export function EngagementList({
     );
   }
   return (
-    <Table
-      caption={say('title')}
-      captionUnseen
-      columns={columns}
-      rows={engagements}
-      rowKey={({ id }) => id}
-    />
+    <div className="engagement-list">
+      <Table
+        caption={say('title')}
+        captionUnseen
+        columns={columnsAt(today)}
+        rows={engagements}
+        rowKey={({ id }) => id}
+      />
+    </div>
   );
 }
 
-function sayWhen({ first, last }: EngagementSummaryJson): string {
+/** When it is: the first call where it lies ahead, else from when until when. */
+function sayWhen({ calls, first, last }: EngagementSummaryJson, today: string): string {
   if (!first || !last) return '';
-  const [from, to] = [sayDay(first), sayDay(last)];
-  return from === to ? from : `${from} ${say('until', { day: to })}`;
+  const count = say('callCount', { count: calls });
+  if (dayOf(first) >= today) return `${say('next', { day: sayDay(first) })}, ${count}`;
+  return `${sayDays(first, last)}, ${count}`;
 }
 
 function sayParts(wanted: number): string {

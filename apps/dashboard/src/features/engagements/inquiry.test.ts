@@ -10,6 +10,7 @@ import {
   inquiryOf,
   newNames,
   slipsIn,
+  withSoloist,
 } from './inquiry.ts';
 
 const zone = 'Europe/London';
@@ -78,6 +79,13 @@ describe('an inquiry', () => {
   it('refuses a zone that is none, beside the zone', () => {
     const [slip] = slipsIn({ ...inquiry, calls: [{ ...rehearsal, zone: 'Atlantis/Harbour' }] });
     expect(slip?.pointer).toBe('/calls/0/planned/zone');
+  });
+
+  it('is paid by its soloist until somebody else is named', () => {
+    const paid = { ...inquiry, ...withSoloist(inquiry, 'Ida Fennimore') };
+    expect(paid.payers[0]?.name).toBe('Ida Fennimore');
+    const parent = { ...inquiry, payers: [{ key: 0, role: 'payer', name: 'Per Fenn' }] };
+    expect(withSoloist(parent, 'Ida Fennimore').payers[0]?.name).toBe('Per Fenn');
   });
 
   it('has one payer for each role', () => {

@@ -52,6 +52,9 @@ export interface InquiryDraft {
   readonly works: readonly WorkRow[];
 }
 
+/** What an inquiry and a later change of it both ask. */
+export type People = Omit<InquiryDraft, 'calls' | 'works'>;
+
 export interface Slip {
   readonly pointer: string;
   readonly detail: string;
@@ -85,6 +88,13 @@ export function callAfter(calls: readonly CallRow[], zone: string): CallRow {
   const key = nextKey(calls);
   const last = calls.at(-1);
   return last ? { ...last, key, on: '', label: '', onlyIf: '' } : emptyCall(key, zone);
+}
+
+/** Another soloist; who pays follows, for as long as it is the soloist who pays. */
+export function withSoloist({ soloist, payers }: People, name: string): Pick<People, 'soloist' | 'payers'> {
+  const [first, ...others] = payers;
+  if (!first || first.name !== soloist) return { soloist: name, payers };
+  return { soloist: name, payers: [{ ...first, name }, ...others] };
 }
 
 export function nextKey(rows: readonly { readonly key: number }[]): number {
@@ -165,7 +175,7 @@ export function inquiryOf(draft: InquiryDraft, ids: ReadonlyMap<string, string>)
 
 /** Title, people and what a price may depend on, as they are sent by themselves. */
 export function peopleOf(
-  people: Omit<InquiryDraft, 'calls' | 'works'>,
+  people: People,
   ids: ReadonlyMap<string, string>,
 ): Omit<EngagementInput, 'calls' | 'programme'> {
   const id = (name: string) => ids.get(name.trim());
@@ -196,7 +206,7 @@ export function peopleOf(
 
 /** The same for a later change, where what has been emptied is taken away. */
 export function changeOf(
-  people: Omit<InquiryDraft, 'calls' | 'works'>,
+  people: People,
   ids: ReadonlyMap<string, string>,
 ): RequestOf<'changeEngagement'>['body'] {
   return {

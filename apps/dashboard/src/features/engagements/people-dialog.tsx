@@ -4,8 +4,8 @@ import { useState } from 'react';
 import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { Button, Dialog, Form, type Said, useStatus } from '../../ui/index.ts';
-import { changeOf, newNames, slipsIn } from './inquiry.ts';
-import { type People, PeopleFields } from './people-fields.tsx';
+import { changeOf, newNames, type People, slipsIn } from './inquiry.ts';
+import { PeopleFields } from './people-fields.tsx';
 import { idsOf, useParties } from './use-parties.ts';
 
 export function PeopleDialog({

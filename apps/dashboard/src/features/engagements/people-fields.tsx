@@ -1,12 +1,9 @@
 // Who an engagement is for and who pays for it, and what about the soloist a price may depend on.
 import type { PartyJson } from '@colla/wire';
 import { engagements as say } from '../../catalogue/engagements.ts';
-import { Button, LinesField, NumberField, TextField } from '../../ui/index.ts';
-import { type InquiryDraft, nextKey, type PayerRow } from './inquiry.ts';
+import { Button, LinesField, NumberField, Opens, TextField } from '../../ui/index.ts';
+import { nextKey, type PayerRow, type People, withSoloist } from './inquiry.ts';
 import { PartyField } from './party-field.tsx';
-
-/** What an inquiry and a later change of it both ask. */
-export type People = Omit<InquiryDraft, 'calls' | 'works'>;
 
 interface PeopleFieldsProps {
   people: People;
@@ -30,7 +27,7 @@ export function PeopleFields({ people, parties, onChange }: PeopleFieldsProps) {
           optional
           value={people.soloist}
           parties={parties}
-          onType={(soloist) => onChange({ soloist })}
+          onType={(name) => onChange(withSoloist(people, name))}
         />
         <PartyField
           label={say('institution')}
@@ -41,43 +38,19 @@ export function PeopleFields({ people, parties, onChange }: PeopleFieldsProps) {
         />
       </div>
       <PayerRows payers={people.payers} parties={parties} onChange={(payers) => onChange({ payers })} />
-      <fieldset className="field engagement-wide">
-        <legend>{say('aboutSoloist')}</legend>
-        <div className="fields">
-          {(['level', 'instrument', 'study'] as const).map((name) => (
-            <TextField
-              key={name}
-              label={say(name)}
-              at={`/soloist/${name}`}
-              optional
-              value={people[name]}
-              onType={(text) => onChange({ [name]: text })}
-            />
-          ))}
-          <NumberField
-            label={say('sharers')}
-            at="/sharers"
-            value={people.sharers}
-            onType={(sharers) => onChange({ sharers })}
-          />
+      <div className="fields">
+        {(['instrument', 'level', 'study'] as const).map((name) => (
           <TextField
-            label={say('pianistClass')}
-            at="/pianistClass"
+            key={name}
+            label={say(name)}
+            at={`/soloist/${name}`}
             optional
-            value={people.pianistClass}
-            onType={(pianistClass) => onChange({ pianistClass })}
+            value={people[name]}
+            onType={(text) => onChange({ [name]: text })}
           />
-          <LinesField
-            label={say('circumstances')}
-            hint={say('circumstancesHint')}
-            at="/circumstances"
-            optional
-            rows={2}
-            value={people.circumstances}
-            onType={(circumstances) => onChange({ circumstances })}
-          />
-        </div>
-      </fieldset>
+        ))}
+      </div>
+      <RareFields people={people} onChange={onChange} />
       <TextField
         label={say('note')}
         optional
@@ -86,6 +59,40 @@ export function PeopleFields({ people, parties, onChange }: PeopleFieldsProps) {
         onType={(note) => onChange({ note })}
       />
     </>
+  );
+}
+
+/** What few tariffs ask: folded until something stands in it. */
+function RareFields({ people, onChange }: Pick<PeopleFieldsProps, 'people' | 'onChange'>) {
+  const { sharers, pianistClass, circumstances } = people;
+  const isSaid = sharers.trim() !== '1' || pianistClass !== '' || circumstances !== '';
+  return (
+    <Opens open={isSaid} summary={<span>{say('priceMay')}</span>}>
+      <div className="fields">
+        <NumberField
+          label={say('sharers')}
+          at="/sharers"
+          value={sharers}
+          onType={(sharers) => onChange({ sharers })}
+        />
+        <TextField
+          label={say('pianistClass')}
+          at="/pianistClass"
+          optional
+          value={pianistClass}
+          onType={(pianistClass) => onChange({ pianistClass })}
+        />
+        <LinesField
+          label={say('circumstances')}
+          hint={say('circumstancesHint')}
+          at="/circumstances"
+          optional
+          rows={2}
+          value={circumstances}
+          onType={(circumstances) => onChange({ circumstances })}
+        />
+      </div>
+    </Opens>
   );
 }
 

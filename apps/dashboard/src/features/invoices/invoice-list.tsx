@@ -1,5 +1,6 @@
 // Every invoice in one line, and how it stands.
 import type { InvoiceJson } from '@colla/wire';
+import { invoicePdfAddress } from '@colla/wire/client';
 import { Link } from 'wouter';
 import { invoices as say } from '../../catalogue/invoices.ts';
 import { sayDay } from '../../locale.ts';
@@ -33,7 +34,11 @@ function columnsAt(today: string): Column<InvoiceJson>[] {
     {
       key: 'number',
       head: say('number'),
-      cell: ({ id, number }) => <Link href={`/invoices/${id}`}>{number}</Link>,
+      cell: ({ id, number }) => (
+        <Link className="invoice-short" href={`/invoices/${id}`}>
+          {number}
+        </Link>
+      ),
     },
     { key: 'to', head: say('to'), cell: ({ to }) => to.name },
     {
@@ -41,7 +46,11 @@ function columnsAt(today: string): Column<InvoiceJson>[] {
       head: say('forWhat'),
       cell: ({ engagement, title }) => <Link href={`/engagements/${engagement}`}>{title}</Link>,
     },
-    { key: 'due', head: say('due'), cell: ({ dueOn }) => sayDay(dueOn) },
+    {
+      key: 'due',
+      head: say('due'),
+      cell: ({ dueOn }) => <span className="invoice-short">{sayDay(dueOn)}</span>,
+    },
     {
       key: 'standing',
       head: say('standing'),
@@ -58,6 +67,21 @@ function columnsAt(today: string): Column<InvoiceJson>[] {
       head: say('owed'),
       figure: true,
       cell: ({ owed, currency }) => <Figure amount={owed} currency={currency} />,
+    },
+    {
+      key: 'pdf',
+      head: say('document'),
+      figure: true,
+      cell: ({ id, number }) => (
+        <a
+          href={invoicePdfAddress(id)}
+          target="_blank"
+          rel="noreferrer"
+          aria-label={say('pdfOf', { number })}
+        >
+          PDF
+        </a>
+      ),
     },
   ];
 }

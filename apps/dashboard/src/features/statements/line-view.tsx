@@ -2,16 +2,17 @@
 import type { StatementLineJson } from '@colla/wire';
 import { statements as say } from '../../catalogue/statements.ts';
 import { Figure, Opens } from '../../ui/index.ts';
-import { namedCalls, type Reckoned, sentenceFor } from './reckoning.ts';
+import { namedCalls, type Reckoned, sentenceFor, whenOf } from './reckoning.ts';
 import { Why } from './why.tsx';
 
 export function LineView({ line, of }: { line: StatementLineJson; of: Reckoned }) {
   const calls = namedCalls(line.calls, of);
+  const when = whenOf(line, of);
   const summary = (
     <>
       <span>
         {line.what}
-        {calls.length === 1 && <span className="aside when">{calls[0]}</span>}
+        {when && <span className="aside when">{when}</span>}
       </span>
       <Figure amount={line.amount} currency={of.statement.currency} bare />
     </>

@@ -6,7 +6,7 @@ import { given, readTariff, sentencesOf, statement } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { showStatement } from '@colla/wire';
 import { expect, it } from 'vitest';
-import { namedCalls, partsOf, type Reckoned, sentenceFor, usedShare } from './reckoning.ts';
+import { namedCalls, partsOf, type Reckoned, sentenceFor, usedShare, whenOf } from './reckoning.ts';
 
 const pounds = granted(currency('GBP'));
 const tariff = granted(
@@ -44,6 +44,12 @@ it('the exam’s line opens to its clause and names its call', () => {
   const line = partsOf(reckoned)[1]?.lines[0];
   expect(sentenceFor(line?.clause ?? '', reckoned)).toContain('80.00');
   expect(namedCalls(line?.calls ?? [], reckoned)).toEqual(['Exam']);
+});
+
+it('a line says when its call was, and does not say twice what it was', () => {
+  const named = { ...reckoned, callNames: { c001: 'Exam, Tue 3 Mar' } };
+  expect(whenOf({ what: 'Exam', calls: ['c001'] }, named)).toBe('Tue 3 Mar');
+  expect(whenOf({ what: 'Late music', calls: ['c001'] }, named)).toBe('Exam, Tue 3 Mar');
 });
 
 it('a jury that no clause prices is named', () => {

@@ -43,6 +43,14 @@ export function namedCalls(calls: readonly string[], { callNames }: Reckoned): s
   return calls.flatMap((id) => callNames[id] ?? []);
 }
 
+/** When the one call of a line was: its name, without the words that the line says already. */
+export function whenOf({ what, calls }: Pick<StatementLineJson, 'what' | 'calls'>, of: Reckoned): string {
+  const [name, ...others] = namedCalls(calls, of);
+  if (name === undefined || others.length > 0) return '';
+  const spoken = `${what}, `;
+  return name.startsWith(spoken) ? name.slice(spoken.length) : name;
+}
+
 /** How much of the hours covered is used, in hundredths of the whole, for a bar. */
 export function usedShare({ granted, used }: { granted: number; used: number }): number {
   return granted === 0 ? 0 : Math.min(100, Math.round((used * 100) / granted));
