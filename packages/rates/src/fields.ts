@@ -10,7 +10,12 @@ import { z } from 'zod';
 /** An amount written as decimal text in the tariff's currency; minor units once read. */
 export function amountField(currency: Currency, title: string) {
   return z
-    .string()
+    .string({
+      error: ({ input }) =>
+        input === undefined
+          ? 'is missing. Give an amount, such as 45.00'
+          : 'is not written as text. Write the amount in quotation marks, such as "45.00"',
+    })
     .max(24)
     .meta({ title, unit: 'money' })
     .transform((text, context) => {

@@ -31,6 +31,7 @@ function pathOf(issue: Issue): readonly PropertyKey[] {
 }
 
 function say(issue: Issue, input: unknown): string {
+  if (!OF_THE_LIBRARY.test(issue.message)) return issue.message;
   const value = valueAt(input, issue.path);
   switch (issue.code) {
     case 'unrecognized_keys':
@@ -57,6 +58,9 @@ function say(issue: Issue, input: unknown): string {
       return issue.message;
   }
 }
+
+/** How the schema library begins what it says itself; a field that says something of its own is let speak. */
+const OF_THE_LIBRARY = /^(Invalid|Too|Unrecognized)/;
 
 const EXPECTED: Readonly<Record<string, string>> = {
   string: 'text',
