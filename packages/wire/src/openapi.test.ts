@@ -1,3 +1,4 @@
+import { KINDS } from '@colla/rates';
 import { Validator } from '@seriousme/openapi-schema-validator';
 import { expect, test } from 'vitest';
 import { openApi } from './openapi.ts';
@@ -29,7 +30,8 @@ test('every reference within the document leads somewhere', () => {
   expect(named.filter((reference) => !known.includes(reference ?? ''))).toEqual([]);
 });
 
-test('a clause is published with the terms of its kind', () => {
-  const rate = 'Charges the time of each call by the hour';
-  expect(text).toContain(rate);
+test('a clause is published with the terms of every kind', () => {
+  const { ClauseTerms } = (document.components as { schemas: { ClauseTerms: { anyOf: object[] } } }).schemas;
+  expect(ClauseTerms.anyOf).toHaveLength(KINDS.length);
+  expect(text).toContain('"terms":{"$ref":"#/components/schemas/ClauseTerms"}');
 });

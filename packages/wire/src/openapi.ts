@@ -57,7 +57,11 @@ export function openApi({ cookie }: { cookie: string }): Json {
     security: [{ session: [] }],
     paths,
     components: {
-      schemas: { ...schemasOf(answers, 'output'), ...schemasOf(bodies, 'input') },
+      schemas: {
+        ...schemasOf(answers, 'output'),
+        ...schemasOf(bodies, 'input'),
+        [TERMS]: { anyOf: termsOfAllKinds() },
+      },
       responses: { Problem: answerIn('application/problem+json', 'Why not, and how to mend it', 'Problem') },
       securitySchemes: { session: { type: 'apiKey', in: 'cookie', name: cookie } },
     },
@@ -137,14 +141,18 @@ function ref(name: string): Json {
   return { $ref: `#/components/schemas/${name}` };
 }
 
-/** The schemas of a registry as components; terms of a clause are one of the forms the kinds declare. */
+/** The name of what the terms of a clause may be. */
+const TERMS = 'ClauseTerms';
+
+/** The schemas of a registry as components. */
 function schemasOf(names: Names, io: 'input' | 'output'): Json {
   const { schemas } = z.toJSONSchema(names, {
     io,
     uri: (id) => `#/components/schemas/${id}`,
     override: ({ zodSchema, jsonSchema }) => {
-      if (zodSchema === writtenTariffSchema.shape.clauses.element.shape.terms)
-        jsonSchema.anyOf = termsOfAllKinds();
+      if (zodSchema !== writtenTariffSchema.shape.clauses.element.shape.terms) return;
+      for (const word of Object.keys(jsonSchema)) delete jsonSchema[word];
+      Object.assign(jsonSchema, ref(TERMS));
     },
   });
   return Object.fromEntries(
