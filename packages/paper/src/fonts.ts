@@ -3,7 +3,7 @@
 
 import { readFile } from 'node:fs/promises';
 import { createRequire as requireFrom } from 'node:module';
-import type { Font, GlyphRun } from 'fontkit';
+import type { Font } from 'fontkit';
 import { FACE_NAMES, type Face, type FaceName, type Faces } from './face.ts';
 
 const FILES: Record<FaceName, string> = {
@@ -57,26 +57,38 @@ function nameGlyphs(font: Font): void {
   }
 }
 
-const REMEMBERED = 8_192;
-const LONGEST = 48;
-
-/** Shapes a word once for all documents: plain runs of words, and only so many. */
+/** Shapes a word once for all documents; whatever is not a plain run is shaped as it comes. */
 function rememberRuns(font: Font): void {
   const shape = font.layout.bind(font);
-  const known = new Map<string, GlyphRun>();
-  font.layout = (text, ...how) => {
-    if (text.length > LONGEST || how.some((option) => option !== undefined)) return shape(text, ...how);
-    const run = known.get(text) ?? shape(text);
-    if (known.size >= REMEMBERED) known.clear();
-    known.set(text, run);
-    return run;
-  };
+  const plain = remembered((text: string) => shape(text));
+  font.layout = (text, ...how) =>
+    how.every((option) => option === undefined) ? plain(text) : shape(text, ...how);
 }
 
 function faceOf(font: Font): Face {
   return {
-    widthOf: (text) => words(text).reduce((width, word) => width + font.layout(word).advanceWidth, 0),
-    holds: (text) => [...text].every((letter) => font.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0)),
+    widthOf: remembered((text) =>
+      words(text).reduce((width, word) => width + font.layout(word).advanceWidth, 0),
+    ),
+    holds: remembered((text) =>
+      [...text].every((letter) => font.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0)),
+    ),
+  };
+}
+
+const REMEMBERED = 8_192;
+const LONGEST = 96;
+
+/** The same answers, found once each: of texts that are not long, and only so many. */
+function remembered<Found>(find: (text: string) => Found): (text: string) => Found {
+  const known = new Map<string, Found>();
+  return (text) => {
+    const before = known.get(text);
+    if (before !== undefined) return before;
+    const found = find(text);
+    if (known.size >= REMEMBERED) known.clear();
+    if (text.length <= LONGEST) known.set(text, found);
+    return found;
   };
 }
 
