@@ -59,8 +59,7 @@ export const tariffs = words({
   payerHint: 'The role, such as school or family. Left empty, the payer of the engagement.',
   shortName: 'Short name',
   shortNameHint: 'Small letters, digits and hyphens. Other clauses refer to it by this name.',
-  onePerLine: 'One on each line.',
-  yes: 'Say so',
+  semicolons: 'Several are parted by semicolons.',
   addItem: 'Add one more',
   removeItem: 'Take out',
   removeItemLabel: 'Take out {number} of “{title}”',
@@ -96,9 +95,6 @@ export const tariffs = words({
     one: 'One clause still needs mending before it can be kept.',
     other: '{count} things still need mending before it can be kept.',
   },
-  minutes: 'minutes',
-  share: '%',
-  days: 'days',
 });
 
 /** Words of clause parameters that read better in other words. */

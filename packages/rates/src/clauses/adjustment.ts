@@ -41,7 +41,7 @@ export const adjustmentSchema = perCurrency((currency) =>
       .min(1)
       .readonly()
       .optional()
-      .meta({ title: 'Only on what these clauses charge' }),
+      .meta({ title: 'Only on what these clauses charge', unit: 'clause' }),
   }),
 );
 export type Adjustment = z.output<ReturnType<typeof adjustmentSchema>>;

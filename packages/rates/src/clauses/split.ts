@@ -16,7 +16,7 @@ const schema = perCurrency(() =>
       .min(1)
       .readonly()
       .optional()
-      .meta({ title: 'Of what these clauses charge' }),
+      .meta({ title: 'Of what these clauses charge', unit: 'clause' }),
     among: z
       .array(z.strictObject({ payer: wordsField('Payer'), parts: countField('Parts', { least: 0 }) }))
       .min(1)

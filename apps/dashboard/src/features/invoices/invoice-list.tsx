@@ -5,6 +5,7 @@ import { Link } from 'wouter';
 import { invoices as say } from '../../catalogue/invoices.ts';
 import { sayDay } from '../../locale.ts';
 import { ButtonLink, type Column, Empty, Figure, Table } from '../../ui/index.ts';
+import './invoice.css';
 import { sayStanding, standingClass } from './standing.ts';
 
 export function InvoiceList({ invoices, today }: { invoices: readonly InvoiceJson[]; today: string }) {

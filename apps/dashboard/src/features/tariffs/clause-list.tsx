@@ -44,7 +44,11 @@ export function ClauseList({ draft, reading, reader, attempted, onChange }: Clau
     onChange(removeClause(draft, clause.key));
     status(say('removed', { name: clause.id }));
   };
-  const filling = { reader, slips: reading.slips };
+  const filling = (clause: ClauseDraft) => ({
+    reader,
+    slips: reading.slips,
+    others: draft.clauses.filter((other) => other !== clause).map(({ id }) => id),
+  });
   const isWrong = (place: number) =>
     slipsAt(reading.slips, `/clauses/${place}`, { below: true }) !== undefined;
   return (
@@ -58,7 +62,7 @@ export function ClauseList({ draft, reading, reader, attempted, onChange }: Clau
             clause={clause}
             place={place}
             sentence={reading.sentences.get(place)}
-            filling={filling}
+            filling={filling(clause)}
             open={clause.key === added || (attempted && isWrong(place))}
             onChange={(to) => onChange(changeClause(draft, clause.key, to))}
             onMove={(by) => move(clause, place, by)}

@@ -2,7 +2,6 @@
 import { plainWord, tariffs as say } from '../../catalogue/tariffs.ts';
 import {
   Choice,
-  LinesField,
   MoneyField,
   NumberField,
   Options,
@@ -39,7 +38,7 @@ export function ParameterField(props: ParameterFieldProps) {
         <NumberField
           {...field}
           value={text}
-          unit={shape.unit === 'count' ? undefined : say(shape.unit)}
+          unit={shape.unit === 'share' ? '%' : undefined}
           onType={onChange}
         />
       );
@@ -53,6 +52,10 @@ export function ParameterField(props: ParameterFieldProps) {
       return <ChoiceField field={field} words={shape.words} value={text} onChange={onChange} />;
     case 'several':
       return <SeveralField field={field} words={shape.words} value={value} onChange={onChange} />;
+    case 'clauses':
+      return <ClausesField field={field} others={filling.others} value={value} onChange={onChange} />;
+    case 'own words':
+      return <TextField {...field} hint={say('semicolons')} value={text} onType={onChange} />;
     case 'list':
       return (
         <ListField
@@ -135,25 +138,32 @@ function ChoiceField(props: {
   return <Control {...field} value={value} options={options} onChoose={onChange} />;
 }
 
-function SeveralField(props: {
+interface SeveralProps {
   field: Wired;
-  words: readonly string[] | undefined;
   value: Typed;
   onChange: (words: readonly string[]) => void;
-}) {
-  const { field, words, value, onChange } = props;
-  const chosen = itemsOf(value).filter((word) => typeof word === 'string');
-  if (!words) {
-    return (
-      <LinesField
-        {...field}
-        hint={say('onePerLine')}
-        rows={2}
-        value={chosen.join('\n')}
-        onType={(text) => onChange(text === '' ? [] : text.split('\n'))}
-      />
-    );
-  }
+}
+
+function SeveralField({ field, words, value, onChange }: SeveralProps & { words: readonly string[] }) {
   const options = words.map((word) => ({ value: word, label: plainWord(word) }));
-  return <Ticks {...field} values={chosen} options={options} onChange={onChange} />;
+  return (
+    <div className="tariff-wide">
+      <Ticks {...field} values={wordsIn(value)} options={options} onChange={onChange} />
+    </div>
+  );
+}
+
+/** Other clauses by their short names; one that is not there any more stays in sight, to be unticked. */
+function ClausesField({ field, others, value, onChange }: SeveralProps & { others: readonly string[] }) {
+  const chosen = wordsIn(value);
+  const options = [...new Set([...others, ...chosen])].map((id) => ({ value: id, label: id }));
+  return (
+    <div className="tariff-wide">
+      <Ticks {...field} values={chosen} options={options} onChange={onChange} />
+    </div>
+  );
+}
+
+function wordsIn(value: Typed): string[] {
+  return itemsOf(value).filter((word) => typeof word === 'string');
 }

@@ -21,9 +21,9 @@ export function OptionalFields(
   const on = value !== undefined;
   const toggle = (say: boolean) => onChange(say ? freshOf(shape, filling.reader) : undefined);
   return (
-    <fieldset className="field tariff-wide">
-      <legend>{title}</legend>
-      {optional && <Tick label={say('yes')} on={on} onChange={toggle} />}
+    <fieldset className="field tariff-wide" aria-label={title}>
+      {optional && <Tick label={title} on={on} onChange={toggle} />}
+      {!optional && shape.is === 'group' && <h4>{title}</h4>}
       {(on || !optional) && children}
     </fieldset>
   );

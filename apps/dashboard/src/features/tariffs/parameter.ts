@@ -14,8 +14,12 @@ export type Shape =
   | { readonly is: 'time' }
   | { readonly is: 'yes or no'; readonly usual: boolean }
   | { readonly is: 'choice'; readonly words: readonly string[]; readonly usual?: string }
-  /** Several words: of those listed, or any where none are. */
-  | { readonly is: 'several'; readonly least: number; readonly words?: readonly string[] }
+  /** Several of the words listed. */
+  | { readonly is: 'several'; readonly least: number; readonly words: readonly string[] }
+  /** Several other clauses of the tariff, by their short names. */
+  | { readonly is: 'clauses'; readonly least: number }
+  /** Several words of the organisation's own. */
+  | { readonly is: 'own words'; readonly least: number }
   | { readonly is: 'list'; readonly least: number; readonly most: number; readonly of: Shape }
   | { readonly is: 'group'; readonly parts: readonly Parameter[] }
   /** One of some groups, told apart by the word under `by`. */
@@ -86,9 +90,9 @@ function variantOf(nodes: readonly SchemaNode[]): Shape {
   return { is: 'variant', by, variants };
 }
 
-function manyOf({ items = {}, minItems = 0, maxItems = 100 }: SchemaNode): Shape {
+function manyOf({ items = {}, minItems = 0, maxItems = 100, unit }: SchemaNode): Shape {
   if (items.enum) return { is: 'several', least: minItems, words: items.enum.map(String) };
-  if (items.type === 'string') return { is: 'several', least: minItems };
+  if (items.type === 'string') return { is: unit === 'clause' ? 'clauses' : 'own words', least: minItems };
   return { is: 'list', least: minItems, most: maxItems, of: shapeOf(items) };
 }
 

@@ -47,7 +47,7 @@ describe('a tariff being written', () => {
   });
 
   it('names both clauses where two put a price on the same calls', () => {
-    const twice = changeClause(draft, 1, { selector: { calls: ['rehearsal'] } });
+    const twice = changeClause(draft, 1, { selector: { calls: ['rehearsal'], levels: '' } });
     const { slips } = readDraft(twice, reader);
     expect(slips.map(({ pointer }) => pointer)).toEqual(['/clauses/1']);
     expect(slips[0]?.detail).toContain('Clauses “hour” and “recital” contradict');

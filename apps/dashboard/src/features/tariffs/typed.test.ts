@@ -4,7 +4,7 @@ import { currency } from '@colla/money';
 import { KINDS, menu } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
-import { termsParameters } from './draft.ts';
+import { selectorParameters, termsParameters } from './draft.ts';
 import { typeFields, writeFields } from './typed.ts';
 
 const british = { currency: granted(currency('GBP')), locale: 'en-GB' };
@@ -59,6 +59,18 @@ describe('the form of a clause', () => {
       what: 'Friends',
       by: { as: 'share', share: 750 },
     });
+  });
+
+  it('takes words of one’s own parted by semicolons, so that a name may hold a comma', () => {
+    const typed = { ...typeFields(selectorParameters, {}, british), levels: 'grade 6, strings; grade 8' };
+    expect(writeFields(selectorParameters, typed, '/for', british).value).toEqual({
+      levels: ['grade 6, strings', 'grade 8'],
+    });
+  });
+
+  it('offers the other clauses where a supplement is only on what some of them charge', () => {
+    const on = termsParameters('supplement', british).find(({ name }) => name === 'on');
+    expect(on?.shape.is).toBe('clauses');
   });
 
   it('says that a price is missing beside the price', () => {

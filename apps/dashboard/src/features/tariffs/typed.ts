@@ -28,6 +28,8 @@ export interface Reader {
 export interface Filling {
   readonly reader: Reader;
   readonly slips: readonly Slip[];
+  /** The short names of the other clauses. */
+  readonly others: readonly string[];
 }
 
 export interface Written {
@@ -90,14 +92,16 @@ function write(shape: Shape, typed: Typed, asked: Asked, reader: Reader): Writte
 }
 
 function writeMany(
-  shape: Extract<Shape, { is: 'several' | 'list' | 'group' | 'variant' }>,
+  shape: Extract<Shape, { is: 'several' | 'clauses' | 'own words' | 'list' | 'group' | 'variant' }>,
   typed: Typed,
   asked: Asked,
   reader: Reader,
 ): Written {
   switch (shape.is) {
-    case 'several': {
-      const words = itemsOf(typed).filter((word) => word !== '');
+    case 'several':
+    case 'clauses':
+    case 'own words': {
+      const words = typeof typed === 'string' ? wordsIn(typed) : itemsOf(typed);
       if (words.length > 0) return { value: words, slips: [] };
       return shape.least === 0 ? nothing : missing(asked, 'one at least');
     }
@@ -165,7 +169,10 @@ function type(shape: Shape, written: unknown, optional: boolean, reader: Reader)
     case 'yes or no':
       return written === undefined ? shape.usual : written === true;
     case 'several':
+    case 'clauses':
       return Array.isArray(written) ? written.map(String) : [];
+    case 'own words':
+      return Array.isArray(written) ? written.join('; ') : '';
     case 'list':
       return Array.isArray(written)
         ? written.map((item) => type(shape.of, item, false, reader))
@@ -195,6 +202,14 @@ function sayAmount(written: unknown, { currency, locale }: Reader): string {
   if (written === undefined) return '';
   const amount = fromDecimal(String(written), currency);
   return refused(amount) ? String(written) : asTyped(toDecimal(amount, currency), locale);
+}
+
+/** Words parted by semicolons: a name may hold a comma. */
+function wordsIn(text: string): string[] {
+  return text
+    .split(';')
+    .map((word) => word.trim())
+    .filter((word) => word !== '');
 }
 
 export function fieldsOf(typed: Typed): Fields {
