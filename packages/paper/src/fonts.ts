@@ -48,13 +48,20 @@ async function parse(name: FaceName): Promise<Font> {
 
 /**
  * Says for each glyph which letter it stands for. fontkit believes whoever asks first, and several letters may
- * share a glyph, so that without this a document's bytes would depend on the documents before it. The joined
- * letters (U+FB00 to U+FB06) are left to the words they join: `fi` is to be found as `f` and `i`.
+ * share a glyph, so that without this a document's bytes would depend on the documents before it. The apostrophe
+ * is to be found as one, not as the modifier letter of its shape; joined letters (U+FB00 to U+FB06) are left to
+ * the words they join, so that `fi` is found as `f` and `i`.
  */
 function nameGlyphs(font: Font): void {
-  for (const letter of font.characterSet) {
-    if (letter < 0xfb00 || letter > 0xfb06) font.glyphForCodePoint(letter);
-  }
+  const letters = font.characterSet.filter((letter) => letter < 0xfb00 || letter > 0xfb06);
+  const usual = letters.filter((letter) => !isSeldom(letter));
+  for (const letter of [...usual, ...letters]) font.glyphForCodePoint(letter);
+}
+
+/** Spacing modifier letters, and what Unicode has only for compatibility. */
+function isSeldom(letter: number): boolean {
+  const text = String.fromCodePoint(letter);
+  return (letter >= 0x02b0 && letter <= 0x02ff) || text.normalize('NFKC') !== text;
 }
 
 /** Shapes a word once for all documents; whatever is not a plain run is shaped as it comes. */

@@ -53,6 +53,14 @@ test('a printed invoice says its number, its sum and the payer’s Polish name',
   }
 });
 
+test('what is printed can be searched for: apostrophes, joined letters, Greek', async () => {
+  const text = 'Secretary’s oﬃce, first fiddle, Δημήτριος';
+  const [page] = await pagesOf(
+    await invoicePdf({ ...recital, title: text }, { paper: 'A4', locale: 'en-GB' }),
+  );
+  expect(read(page)).toContain('Secretary’s office, first fiddle, Δημήτριος');
+});
+
 test('every font is embedded, and none is one that a reader’s machine must have', () => {
   const text = inside(pdf);
   const fonts = [...text.matchAll(/\/BaseFont \/([A-Za-z0-9+-]+)/g)].map((found) => found[1] ?? '');
