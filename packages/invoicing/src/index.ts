@@ -32,6 +32,7 @@ export {
 } from './payment.ts';
 export {
   type Mark,
+  type Owing,
   type SeasonFacts,
   type SeasonScore,
   type Stave,

@@ -207,6 +207,13 @@ describe('money beside a stave', () => {
     });
   });
 
+  it('opens to the engagements that it comes from, and to no other', () => {
+    const ahead = { ...halfPlayed, id: 'e2', title: 'Still ahead' };
+    expect(score([played, ahead]).staves[0]?.owing).toEqual([
+      { engagement: 'e1', title: played.title, currency: POUND, toInvoice: 19500n, owed: 0n, overdue: 0n },
+    ]);
+  });
+
   it('is told for each currency by itself', () => {
     const euro = engaged(BY_THE_HOUR, [['d1', 'lesson', '02-03T10:00']], {
       id: 'e2',

@@ -28,6 +28,12 @@ export interface StaveMoney {
   readonly overdue: bigint;
 }
 
+/** What stands open for one engagement: what the money beside its stave opens to. */
+export interface Owing extends StaveMoney {
+  readonly engagement: string;
+  readonly title: string;
+}
+
 export interface Stave {
   readonly party: string;
   readonly name: string;
@@ -36,6 +42,8 @@ export interface Stave {
   readonly toInvoice: number;
   readonly overdue: number;
   readonly money: readonly StaveMoney[];
+  /** The engagements that the money comes from; one with nothing open is left out. */
+  readonly owing: readonly Owing[];
 }
 
 /** Minutes of one week, by how the calls stand, and by stave. */
@@ -127,6 +135,7 @@ function drawStave(
     toInvoice: sums.filter(({ toInvoice }) => toInvoice > 0n).length,
     overdue: sums.reduce((count, { overdueInvoices }) => count + overdueInvoices, 0),
     money: byCurrency(sums),
+    owing: sums.flatMap((sum, index) => owingOf(sum, engagements[index])),
   };
 }
 
@@ -147,6 +156,12 @@ function moneyOf(engagement: Engagement, facts: SeasonFacts, now: Temporal.Zoned
     overdue: sum(overdue),
     overdueInvoices: overdue.length,
   };
+}
+
+function owingOf(sum: ReturnType<typeof moneyOf>, engagement: Engagement | undefined): Owing[] {
+  const { currency, toInvoice, owed, overdue } = sum;
+  if (!engagement || !currency || (toInvoice === 0n && owed === 0n)) return [];
+  return [{ engagement: engagement.id, title: engagement.title, currency, toInvoice, owed, overdue }];
 }
 
 function isDone(engagement: Engagement): boolean {

@@ -1,7 +1,7 @@
 // Seasons on the wire, and the season score.
 
 import { CALL_KINDS } from '@colla/hours';
-import type { SeasonScore } from '@colla/invoicing';
+import type { SeasonScore, StaveMoney } from '@colla/invoicing';
 import { toDecimal } from '@colla/money';
 import { z } from 'zod';
 import { amount, currencyCode, day, id, instant, words } from './words.ts';
@@ -23,6 +23,8 @@ export const mark = z.object({
 });
 export type MarkJson = z.output<typeof mark>;
 
+const staveMoney = z.object({ currency: currencyCode, toInvoice: amount, owed: amount, overdue: amount });
+
 export const seasonScore = z.object({
   season,
   staves: z.array(
@@ -34,7 +36,9 @@ export const seasonScore = z.object({
       /** Engagements with something to invoice, and invoices overdue. */
       toInvoice: z.int(),
       overdue: z.int(),
-      money: z.array(z.object({ currency: currencyCode, toInvoice: amount, owed: amount, overdue: amount })),
+      money: z.array(staveMoney),
+      /** The engagements that the money comes from. */
+      owing: z.array(staveMoney.extend({ engagement: id, title: z.string() })),
     }),
   ),
   weeks: z.array(
@@ -50,6 +54,15 @@ export const seasonScore = z.object({
 });
 export type SeasonScoreJson = z.output<typeof seasonScore>;
 
+function showStaveMoney({ currency, toInvoice, owed, overdue }: StaveMoney) {
+  return {
+    currency,
+    toInvoice: toDecimal(toInvoice, currency),
+    owed: toDecimal(owed, currency),
+    overdue: toDecimal(overdue, currency),
+  };
+}
+
 /** Shows the season score. */
 export function showSeasonScore({ season, staves, weeks, weeklyLimit }: SeasonScore): SeasonScoreJson {
   return {
@@ -57,11 +70,11 @@ export function showSeasonScore({ season, staves, weeks, weeklyLimit }: SeasonSc
     staves: staves.map((stave) => ({
       ...stave,
       marks: stave.marks.map((mark) => ({ ...mark, start: mark.start.toString(), end: mark.end.toString() })),
-      money: stave.money.map(({ currency, toInvoice, owed, overdue }) => ({
-        currency,
-        toInvoice: toDecimal(toInvoice, currency),
-        owed: toDecimal(owed, currency),
-        overdue: toDecimal(overdue, currency),
+      money: stave.money.map(showStaveMoney),
+      owing: stave.owing.map(({ engagement, title, ...money }) => ({
+        engagement,
+        title,
+        ...showStaveMoney(money),
       })),
     })),
     weeks: weeks.map((week) => ({ ...week, monday: week.monday.toString(), byStave: { ...week.byStave } })),
