@@ -1,29 +1,21 @@
-// What the screens ask of the books and what they write into them. An answer is kept, and shown at once when its screen
-// is looked at again; whatever is written makes every kept answer old, and those in sight are asked for anew.
+// What the screens ask of the books and what they write into them. Whatever is written makes every kept answer old, and
+// those in sight are asked for anew.
 import type { AnswerOf, Problem, RequestOf, RouteName } from '@colla/wire';
 import { createClient, ProblemError } from '@colla/wire/client';
 import { useCallback, useEffect, useState, useSyncExternalStore } from 'react';
+import { type Answer, keepAnswers } from './answers.ts';
+
+export type { Answer } from './answers.ts';
 
 const client = createClient({ fetch: (...asked) => fetch(...asked) });
-
-/** An answer on its way, here, or refused. While an old one is asked for anew it stays in sight. */
-export type Answer<Value> =
-  | { readonly is: 'loading' }
-  | { readonly is: 'here'; readonly value: Value }
-  | { readonly is: 'failed'; readonly problem: Problem; readonly again: () => void };
 
 /** The routes that only read. */
 export type Question = Extract<RouteName, `get${string}` | `list${string}` | 'previewStatement'>;
 
-interface Kept {
-  answer: Answer<unknown>;
-  old: boolean;
-  /** How often it was asked for: an answer to an earlier asking comes too late. */
-  asked: number;
-  readonly watchers: Set<() => void>;
-}
-
-const kept = new Map<string, Kept>();
+const answers = keepAnswers((key) => {
+  const at = key.indexOf(' ');
+  return ask(key.slice(0, at) as RouteName, JSON.parse(key.slice(at + 1)));
+}, problemOf);
 
 /** Asks, and shows the answer as it comes: `useAnswer('getEngagement', { params: { id } })`. */
 export function useAnswer<Name extends Question>(
@@ -31,10 +23,10 @@ export function useAnswer<Name extends Question>(
   request: RequestOf<Name>,
 ): Answer<AnswerOf<Name>> {
   const key = `${name} ${JSON.stringify(request)}`;
-  const watch = useCallback((watcher: () => void) => watched(key, watcher), [key]);
-  const answer = useSyncExternalStore(watch, () => keptAt(key).answer);
+  const watch = useCallback((watcher: () => void) => answers.watch(key, watcher), [key]);
+  const answer = useSyncExternalStore(watch, () => answers.at(key));
   useEffect(() => {
-    askFor(key);
+    answers.askFor(key);
   }, [key]);
   return answer as Answer<AnswerOf<Name>>;
 }
@@ -61,7 +53,7 @@ export function useSend<Name extends RouteName>(name: Name): Sending<Name> {
     try {
       const answer = await ask(name, request);
       setProblem(undefined);
-      makeOld();
+      answers.makeOld();
       return answer;
     } catch (no) {
       setProblem(problemOf(no));
@@ -71,59 +63,6 @@ export function useSend<Name extends RouteName>(name: Name): Sending<Name> {
     }
   };
   return { send, busy, problem, forget: () => setProblem(undefined) };
-}
-
-/** Says that what was kept may no longer be true. */
-export function makeOld(): void {
-  for (const [key, entry] of kept) {
-    entry.old = true;
-    if (entry.watchers.size === 0) kept.delete(key);
-    else askFor(key);
-  }
-}
-
-function askFor(key: string): void {
-  const entry = keptAt(key);
-  if (!entry.old) return;
-  entry.old = false;
-  entry.asked += 1;
-  const turn = entry.asked;
-  const settleInTurn = (answer: Answer<unknown>) => {
-    if (entry.asked === turn) settle(entry, answer);
-  };
-  const at = key.indexOf(' ');
-  ask(key.slice(0, at) as RouteName, JSON.parse(key.slice(at + 1))).then(
-    (value) => settleInTurn({ is: 'here', value }),
-    (no) => settleInTurn({ is: 'failed', problem: problemOf(no), again: () => askAgain(key) }),
-  );
-}
-
-function askAgain(key: string): void {
-  const entry = keptAt(key);
-  settle(entry, { is: 'loading' });
-  entry.old = true;
-  askFor(key);
-}
-
-function settle(entry: Kept, answer: Answer<unknown>): void {
-  entry.answer = answer;
-  for (const watcher of entry.watchers) watcher();
-}
-
-function watched(key: string, watcher: () => void): () => void {
-  const entry = keptAt(key);
-  entry.watchers.add(watcher);
-  return () => {
-    entry.watchers.delete(watcher);
-    // Shown at once when it is looked at again, and asked for anew.
-    if (entry.watchers.size === 0) entry.old = true;
-  };
-}
-
-function keptAt(key: string): Kept {
-  const entry = kept.get(key) ?? { answer: { is: 'loading' }, old: true, asked: 0, watchers: new Set() };
-  kept.set(key, entry);
-  return entry;
 }
 
 function problemOf(no: unknown): Problem {

@@ -26,7 +26,8 @@ export const season = words({
   toInvoice: '{count} to invoice',
   overdue: '{count} overdue',
   owed: '{amount} owed',
-  nothingOwed: 'nothing owed',
+  amountToInvoice: '{amount} to invoice',
+  amountOverdue: '{amount} overdue',
 
   only: 'Show only',
   institution: 'Institution or soloist',
@@ -43,6 +44,7 @@ export const season = words({
   missed: 'missed',
 
   sumHours: 'In this season {played} hours are played, {agreed} agreed and {held} held.',
+  sumHoursShown: 'Of what is shown {played} hours are played, {agreed} agreed and {held} held.',
   sumMoney: '{toInvoice} is still to invoice; {owed} is owed, {overdue} of it overdue.',
   sumNothing: 'Nothing is owed.',
 

@@ -5,10 +5,11 @@ import { useLocation } from 'wouter';
 import { useAnswer } from '../books.ts';
 import { season } from '../catalogue/season.ts';
 import { NameSeason } from '../features/season/name-season.tsx';
+import { OwedTable } from '../features/season/owed.tsx';
 import { Score } from '../features/season/score.tsx';
 import { Summing } from '../features/season/summing.tsx';
-import { CallTables, NothingInView, OwedTable, WeekTable } from '../features/season/tables.tsx';
-import { inView, WHOLE_VIEW, weeksInView } from '../features/season/view.ts';
+import { CallTables, NothingInView, WeekTable } from '../features/season/tables.tsx';
+import { inView, isWhole, WHOLE_VIEW, weeksInView } from '../features/season/view.ts';
 import { ViewChoice } from '../features/season/view-choice.tsx';
 import { Welcome } from '../features/welcome/welcome.tsx';
 import { dayNumber, mondayOf, todayIn } from '../local-time.ts';
@@ -142,7 +143,7 @@ function Whole({ score, today }: { score: SeasonScoreJson; today: string }) {
   const none = staves.length === 0;
   return (
     <>
-      <Summing staves={staves} weeks={weeks} />
+      <Summing staves={staves} weeks={weeks} whole={isWhole(view)} />
       <ViewChoice staves={score.staves} view={view} onChoose={setView} />
       {none ? (
         <NothingInView>

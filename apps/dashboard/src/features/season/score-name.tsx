@@ -1,10 +1,11 @@
 // Beside each stave: whose it is, and in words and figures what money stands there.
 import { season } from '../../catalogue/season.ts';
 import { sayMoney } from '../../locale.ts';
+import { isSome } from './sums.ts';
 import type { StaveJson } from './view.ts';
 
 export function ScoreName({ stave }: { stave: StaveJson }) {
-  const owed = stave.money.filter((money) => Number(money.owed) > 0);
+  const owed = stave.money.filter((money) => isSome(money.owed));
   return (
     <div className="score-name">
       <strong>{stave.name}</strong>
@@ -16,7 +17,6 @@ export function ScoreName({ stave }: { stave: StaveJson }) {
             {season('owed', { amount: sayMoney(owed, currency) })}
           </span>
         ))}
-        {owed.length === 0 && stave.toInvoice === 0 && <span>{season('nothingOwed')}</span>}
       </span>
     </div>
   );

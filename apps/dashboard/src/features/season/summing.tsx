@@ -4,12 +4,19 @@ import { sayHours, sayMoney } from '../../locale.ts';
 import { isOwing, minutesByStanding, moneyIn } from './sums.ts';
 import type { StaveJson, WeekInView } from './view.ts';
 
-export function Summing({ staves, weeks }: { staves: readonly StaveJson[]; weeks: readonly WeekInView[] }) {
+interface SummingProps {
+  staves: readonly StaveJson[];
+  weeks: readonly WeekInView[];
+  /** Whether the whole season is in view. */
+  whole: boolean;
+}
+
+export function Summing({ staves, weeks, whole }: SummingProps) {
   const minutes = minutesByStanding(weeks);
   const sums = moneyIn(staves).filter(isOwing);
   return (
     <p className="summing">
-      {season('sumHours', {
+      {season(whole ? 'sumHours' : 'sumHoursShown', {
         played: sayHours(minutes.played),
         agreed: sayHours(minutes.agreed),
         held: sayHours(minutes.held),

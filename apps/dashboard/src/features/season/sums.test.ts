@@ -10,6 +10,7 @@ const stave = (money: StaveJson['money']): StaveJson => ({
   toInvoice: 0,
   overdue: 0,
   money,
+  owing: [],
 });
 
 test('money of two staves is added to the cent within its currency, and never across', () => {

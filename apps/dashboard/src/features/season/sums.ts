@@ -27,7 +27,12 @@ function added(amounts: readonly string[], of: Currency): string {
 
 /** Whether there is anything to ask for. */
 export function isOwing({ toInvoice, owed }: StaveMoney): boolean {
-  return /[1-9]/.test(toInvoice + owed);
+  return isSome(toInvoice) || isSome(owed);
+}
+
+/** Whether an amount is not nought. */
+export function isSome(amount: string): boolean {
+  return /[1-9]/.test(amount);
 }
 
 export function minutesByStanding(weeks: readonly WeekInView[]): Record<Working, number> {

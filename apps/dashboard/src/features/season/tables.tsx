@@ -4,56 +4,8 @@ import { Link } from 'wouter';
 import { kinds } from '../../catalogue/kinds.ts';
 import { season } from '../../catalogue/season.ts';
 import { sayDay, sayHours, saySpan } from '../../locale.ts';
-import { type Column, Empty, Figure, Hours, Opens, Table } from '../../ui/index.ts';
-import { isOwing, moneyIn, type StaveMoney } from './sums.ts';
+import { type Column, Empty, Hours, Opens, Table } from '../../ui/index.ts';
 import { minutesIn, type StaveJson, type WeekInView } from './view.ts';
-
-interface Owing extends StaveMoney {
-  readonly key: string;
-  readonly name: string;
-  readonly engagements: number;
-  readonly late: number;
-}
-
-export function OwedTable({ staves }: { staves: readonly StaveJson[] }) {
-  const rows = staves.flatMap((stave) => stave.money.filter(isOwing).map((money) => owing(stave, money)));
-  if (rows.length === 0) return <p>{season('owedNone')}</p>;
-  const sums = moneyIn(staves).filter(isOwing);
-  const figure = (key: 'toInvoice' | 'owed' | 'overdue', head: string, red = false): Column<Owing> => ({
-    key,
-    head,
-    figure: true,
-    cell: (row) => (
-      <span className={red && row.late > 0 ? 'overdue' : undefined}>
-        <Figure amount={row[key]} currency={row.currency} />
-      </span>
-    ),
-    sum: sums.map((sum) => (
-      <div key={sum.currency}>
-        <Figure amount={sum[key]} currency={sum.currency} />
-      </div>
-    )),
-  });
-  return (
-    <Table
-      caption={season('owedTitle')}
-      captionUnseen
-      rowKey={({ key }) => key}
-      rows={rows}
-      columns={[
-        { key: 'name', head: season('owedWho'), cell: ({ name }) => name, sum: season('total') },
-        figure('toInvoice', season('owedToInvoice')),
-        figure('owed', season('owedOwed')),
-        figure('overdue', season('owedOverdue'), true),
-      ]}
-    />
-  );
-}
-
-function owing(stave: StaveJson, money: StaveMoney): Owing {
-  const { party, name, engagements, overdue } = stave;
-  return { ...money, key: `${party} ${money.currency}`, name, engagements, late: overdue };
-}
 
 interface WeekTableProps {
   staves: readonly StaveJson[];
@@ -65,13 +17,6 @@ export function WeekTable({ staves, weeks, limit }: WeekTableProps) {
   const ofAll = weeks.reduce((sum, week) => sum + minutesIn(week), 0);
   const columns: Column<WeekInView>[] = [
     { key: 'week', head: season('week'), cell: ({ monday }) => sayDay(monday), sum: season('total') },
-    ...staves.map(({ party, name }) => ({
-      key: party,
-      head: name,
-      figure: true,
-      cell: ({ byStave }: WeekInView) => byStave[party] && <Hours minutes={byStave[party]} />,
-      sum: <Hours minutes={weeks.reduce((sum, { byStave }) => sum + (byStave[party] ?? 0), 0)} />,
-    })),
     {
       key: 'all',
       head: season('total'),
@@ -79,15 +24,15 @@ export function WeekTable({ staves, weeks, limit }: WeekTableProps) {
       cell: (week) => <Hours minutes={minutesIn(week)} />,
       sum: <Hours minutes={ofAll} />,
     },
-  ];
-  if (limit > 0) {
-    columns.push({
-      key: 'limit',
-      head: season('against', { limit: sayHours(limit) }),
+    ...(limit > 0 ? [limitColumn(limit)] : []),
+    ...staves.map(({ party, name }) => ({
+      key: party,
+      head: name,
       figure: true,
-      cell: (week) => <AgainstLimit left={limit - minutesIn(week)} />,
-    });
-  }
+      cell: ({ byStave }: WeekInView) => byStave[party] && <Hours minutes={byStave[party]} />,
+      sum: <Hours minutes={weeks.reduce((sum, { byStave }) => sum + (byStave[party] ?? 0), 0)} />,
+    })),
+  ];
   return (
     <Table
       caption={season('hoursTitle')}
@@ -98,6 +43,15 @@ export function WeekTable({ staves, weeks, limit }: WeekTableProps) {
       narrow="sideways"
     />
   );
+}
+
+function limitColumn(limit: number): Column<WeekInView> {
+  return {
+    key: 'limit',
+    head: season('against', { limit: sayHours(limit) }),
+    figure: true,
+    cell: (week) => <AgainstLimit left={limit - minutesIn(week)} />,
+  };
 }
 
 function AgainstLimit({ left }: { left: number }) {

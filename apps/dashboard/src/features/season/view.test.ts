@@ -26,6 +26,7 @@ const stave = (party: string, marks: StaveJson['marks']): StaveJson => ({
   toInvoice: 0,
   overdue: 0,
   money: [],
+  owing: [],
 });
 
 const staves = [

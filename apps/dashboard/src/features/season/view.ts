@@ -21,6 +21,10 @@ export interface View {
 
 export const WHOLE_VIEW: View = { party: '', kind: '', is: '' };
 
+export function isWhole({ party, kind, is }: View): boolean {
+  return !party && !kind && !is;
+}
+
 /** The staves in view, each with its marks in view; a stave without any is left out. */
 export function inView(staves: readonly StaveJson[], view: View): StaveJson[] {
   return staves
