@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { callAt, enterAgreed, enterPlayed, harbourTariff, zone } from './practice.test.cast.ts';
-import { databases, openPractice, type Practice, problemOf } from './practice.test.support.ts';
+import { callAt, enterAgreed, enterPlayed, harbourTariff, zone } from '../trial/cast.ts';
+import { databases, openPractice, type Practice, problemOf } from '../trial/practice.ts';
 
 type Client = Practice['browser']['client'];
 type Asking = (client: Client, id: string) => Promise<unknown>;
@@ -153,11 +153,11 @@ const cases: [told: string, asking: Asking, no: object][] = [
   ],
 ];
 
-describe.each(databases)('what cannot be, %s', (_, ground) => {
+describe.each(databases)('what cannot be, %s', (_, begin) => {
   let practice: Practice;
   let id: string;
   beforeAll(async () => {
-    practice = await openPractice(ground);
+    practice = await openPractice(begin);
     ({ id } = await enterAgreed(practice.browser.client));
   });
   afterAll(() => practice.close());

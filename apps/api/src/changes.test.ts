@@ -1,11 +1,11 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { callAt, enterAgreed, enterInquiry, enterPlayed, harbourTariff, zone } from './practice.test.cast.ts';
-import { databases, openPractice, type Practice, problemOf } from './practice.test.support.ts';
+import { callAt, enterAgreed, enterInquiry, enterPlayed, harbourTariff, zone } from '../trial/cast.ts';
+import { databases, openPractice, type Practice, problemOf } from '../trial/practice.ts';
 
-describe.each(databases)('a change, %s', (_, ground) => {
+describe.each(databases)('a change, %s', (_, begin) => {
   let practice: Practice;
   beforeAll(async () => {
-    practice = await openPractice(ground);
+    practice = await openPractice(begin);
   });
   afterAll(() => practice.close());
 

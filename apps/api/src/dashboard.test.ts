@@ -3,20 +3,20 @@ import { request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { databases, openPractice, type Practice } from './practice.test.support.ts';
+import { databases, openPractice, type Practice } from '../trial/practice.ts';
 
-const [[, ground] = [undefined, undefined]] = databases;
+const [embedded] = databases;
 let practice: Practice;
 let folder: string;
 
 beforeAll(async () => {
-  if (!ground) throw new Error('there is no database to test on');
+  if (!embedded) throw new Error('there is no database to test on');
   folder = await mkdtemp(join(tmpdir(), 'colla-pages-'));
   await mkdir(join(folder, 'dist', 'assets'), { recursive: true });
   await writeFile(join(folder, 'secret.txt'), 'secret');
   await writeFile(join(folder, 'dist', 'index.html'), '<!doctype html><title>Season</title>');
   await writeFile(join(folder, 'dist', 'assets', 'season-1a2b3c.js'), 'export {};');
-  practice = await openPractice(ground, { dashboard: join(folder, 'dist') });
+  practice = await openPractice(embedded[1], { dashboard: join(folder, 'dist') });
 });
 afterAll(async () => {
   await practice.close();

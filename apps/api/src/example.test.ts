@@ -1,13 +1,13 @@
 import { currency, fromDecimal } from '@colla/money';
 import { granted } from '@colla/refusal';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { databases, openPractice, type Practice, problemOf } from './practice.test.support.ts';
+import { databases, openPractice, type Practice, problemOf } from '../trial/practice.ts';
 
-describe.each(databases)('the example season, %s', (_, ground) => {
+describe.each(databases)('the example season, %s', (_, begin) => {
   let practice: Practice;
   let id: string;
   beforeAll(async () => {
-    practice = await openPractice(ground);
+    practice = await openPractice(begin);
     ({ id } = await practice.browser.client.openExample({}));
   });
   afterAll(() => practice.close());

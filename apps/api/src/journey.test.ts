@@ -1,12 +1,12 @@
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { callAt, enterAgreed, enterInquiry, harbourTariff, zone } from './practice.test.cast.ts';
-import { databases, openPractice, type Practice, problemOf } from './practice.test.support.ts';
+import { callAt, enterAgreed, enterInquiry, harbourTariff, zone } from '../trial/cast.ts';
+import { databases, openPractice, type Practice, problemOf } from '../trial/practice.ts';
 
-describe.each(databases)('an engagement from inquiry to paid, %s', (_, ground) => {
+describe.each(databases)('an engagement from inquiry to paid, %s', (_, begin) => {
   let practice: Practice;
   beforeAll(async () => {
-    practice = await openPractice(ground);
+    practice = await openPractice(begin);
   });
   afterAll(() => practice.close());
 

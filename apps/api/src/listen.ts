@@ -4,7 +4,7 @@ import { once } from 'node:events';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { Refusal } from '@colla/refusal';
-import { Refused, type Store } from '@colla/store';
+import { Refused } from '@colla/store';
 import type { Express } from 'express';
 
 export const HOST = '127.0.0.1';
@@ -33,12 +33,11 @@ export function addressOf(server: Server): string {
 
 const SECONDS_TO_FINISH = 5;
 
-/** Answers what was asked already, then closes the books. */
-export async function stop(server: Server, store: Store): Promise<void> {
+/** Ends once everything that was asked already is answered. */
+export async function stop(server: Server): Promise<void> {
   const closed = once(server, 'close');
   server.close();
   server.closeIdleConnections();
   setTimeout(() => server.closeAllConnections(), SECONDS_TO_FINISH * 1000).unref();
   await closed;
-  await store.close();
 }

@@ -1,11 +1,11 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { databases, openPractice, type Practice, problemOf } from './practice.test.support.ts';
+import { databases, openPractice, type Practice, problemOf } from '../trial/practice.ts';
 
-describe.each(databases)('a list in pages, %s', (_, ground) => {
+describe.each(databases)('a list in pages, %s', (_, begin) => {
   let practice: Practice;
   const names = Array.from({ length: 25 }, (_, at) => `Party ${String(at).padStart(2, '0')}`);
   beforeAll(async () => {
-    practice = await openPractice(ground);
+    practice = await openPractice(begin);
     for (const name of names) await practice.browser.client.addParty({ body: { name } });
   });
   afterAll(() => practice.close());

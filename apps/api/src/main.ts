@@ -28,7 +28,8 @@ async function start(): Promise<void> {
     await store.close();
     throw reason;
   });
-  for (const signal of ['SIGINT', 'SIGTERM']) process.once(signal, () => stop(server, store));
+  const end = () => stop(server).then(() => store.close());
+  for (const signal of ['SIGINT', 'SIGTERM']) process.once(signal, end);
   console.log(
     `Open this address; its key lets one browser in, once:\n\n  ${addressOf(server)}/?key=${invitation.key}\n`,
   );

@@ -1,13 +1,13 @@
 import { request } from 'node:http';
 import { paths } from '@colla/wire/client';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { cookieFor, databases, openPractice, type Practice } from './practice.test.support.ts';
+import { cookieFor, databases, openPractice, type Practice } from '../trial/practice.ts';
 
-describe.each(databases)('the door of the books, %s', (_, ground) => {
+describe.each(databases)('the door of the books, %s', (_, begin) => {
   let practice: Practice;
   let cookie: string;
   beforeAll(async () => {
-    practice = await openPractice(ground, { enter: false });
+    practice = await openPractice(begin, { enter: false });
     const response = await practice.stranger.fetch(`/?key=${practice.key}`);
     expect(response.status).toBe(303);
     expect(response.headers.get('location')).toBe('/');
@@ -132,7 +132,7 @@ describe.each(databases)('the door of the books, %s', (_, ground) => {
   });
 
   test('a key that was asked for with HEAD is not used up', async () => {
-    const other = await openPractice(ground, { enter: false });
+    const other = await openPractice(begin, { enter: false });
     await fetch(`${other.address}/?key=${other.key}`, { method: 'HEAD' });
     expect(await cookieFor(other.address, other.key)).not.toBe('');
     await other.close();

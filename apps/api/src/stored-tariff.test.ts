@@ -1,23 +1,23 @@
-import { join } from 'node:path';
-import { PGlite } from '@electric-sql/pglite';
-import postgres from 'postgres';
+import { readTariff } from '@colla/rates';
+import { granted } from '@colla/refusal';
+import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { harbourTariff } from './practice.test.cast.ts';
-import { databases, openPractice, type Practice, problemOf } from './practice.test.support.ts';
+import { harbourTariff } from '../trial/cast.ts';
+import { databases, openPractice, type Practice, problemOf } from '../trial/practice.ts';
+import { firstOrganisation } from './first.ts';
 
-describe.each(databases)('a stored tariff of which a clause became unknown, %s', (_, prepare) => {
+describe.each(databases)('a stored tariff of which a clause became unknown, %s', (_, begin) => {
+  const id = v7();
   let practice: Practice;
-  let id: string;
   beforeAll(async () => {
-    const ground = await prepare();
-    const before = await openPractice(async () => ({ ...ground, remove: async () => undefined }));
-    ({ id } = await before.browser.client.addTariff({ body: harbourTariff }));
-    await before.close();
-    await write(
-      ground.place,
-      `update tariff_versions set tariff = jsonb_set(tariff, '{clauses,1,kind}', '"moonlight"')`,
+    const trial = await begin();
+    const organisation = await firstOrganisation(trial.store, { newId: v7, runtimeZone: 'UTC' });
+    const tariff = granted(readTariff({ ...harbourTariff, version: 1 }));
+    await trial.store.within(organisation, (books) => books.addTariffVersion(id, tariff));
+    await trial.asOwner((books) =>
+      books.run(`update tariff_versions set tariff = jsonb_set(tariff, '{clauses,1,kind}', '"moonlight"')`),
     );
-    practice = await openPractice(async () => ground);
+    practice = await openPractice(async () => trial);
   });
   afterAll(() => practice.close());
 
@@ -31,16 +31,3 @@ describe.each(databases)('a stored tariff of which a clause became unknown, %s',
     expect((await client.listEngagements({})).items).toEqual([]);
   });
 });
-
-/** Writes past the store, as a newer or a broken program might have done. */
-async function write(place: { dataDir: string } | { databaseUrl: string }, statement: string): Promise<void> {
-  if ('dataDir' in place) {
-    const database = await PGlite.create(join(place.dataDir, 'books'));
-    await database.exec(statement);
-    await database.close();
-    return;
-  }
-  const client = postgres(place.databaseUrl, { max: 1, onnotice: () => undefined });
-  await client.unsafe(statement);
-  await client.end();
-}

@@ -1,53 +1,19 @@
 // A practice for tests: the real server on real books, asked over HTTP as a browser asks.
 
-import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { Temporal } from '@colla/calendar';
 import { invoicePdf } from '@colla/paper';
-import { openStore, type Place, type Store } from '@colla/store';
+import { databases as kinds, type Trial } from '@colla/store/trial';
 import { type Problem, type RouteName, routes } from '@colla/wire';
 import { type Client, createClient, ProblemError } from '@colla/wire/client';
-import postgres from 'postgres';
 import { v4, v7 } from 'uuid';
 import { expect } from 'vitest';
-import { createApp } from './app.ts';
-import { firstOrganisation } from './first.ts';
-import { addressOf, listen, stop } from './listen.ts';
+import { createApp } from '../src/app.ts';
+import { firstOrganisation } from '../src/first.ts';
+import { addressOf, listen, stop } from '../src/listen.ts';
 
-/** Books of their own for a suite, and how to take them away. */
-interface Ground {
-  readonly place: Place;
-  readonly remove: () => Promise<void>;
-}
-
-const server = process.env.TEST_DATABASE_URL;
-
-/** The databases every suite runs on. `npm test` brings up the server. */
-export const databases: [name: string, ground: () => Promise<Ground>][] = [
-  ['in the embedded database', embedded],
-  ...(server === undefined
-    ? []
-    : [['on a PostgreSQL server', () => onServer(server)] as [string, typeof embedded]]),
-];
-
-async function embedded(): Promise<Ground> {
-  const dataDir = await mkdtemp(join(tmpdir(), 'colla-api-'));
-  return { place: { dataDir }, remove: () => rm(dataDir, { recursive: true, force: true }) };
-}
-
-async function onServer(url: string): Promise<Ground> {
-  const name = `api_${v4().replaceAll('-', '')}`;
-  await administer(url, `create database ${name}`);
-  const place = { databaseUrl: Object.assign(new URL(url), { pathname: `/${name}` }).href };
-  return { place, remove: () => administer(url, `drop database ${name} with (force)`) };
-}
-
-async function administer(url: string, statement: string): Promise<void> {
-  const client = postgres(url, { max: 1, onnotice: () => undefined });
-  await client.unsafe(statement);
-  await client.end();
-}
+/** The databases every suite runs on: their name, and how books of their own begin. */
+export const databases = kinds.map(({ name, begin }) => [name, begin] as const);
 
 /** A browser that used a printed address, or none. */
 export interface Browser {
@@ -61,7 +27,6 @@ export interface Practice {
   readonly browser: Browser;
   /** Somebody who never saw a key. */
   readonly stranger: Browser;
-  readonly store: Store;
   /** What the clock shows from now on. */
   readonly setClock: (instant: string) => void;
   readonly close: () => Promise<void>;
@@ -69,12 +34,12 @@ export interface Practice {
 
 /** Opens a practice whose first visitor has come in already. `dashboard` is the folder of its pages. */
 export async function openPractice(
-  ground: () => Promise<Ground>,
+  begin: () => Promise<Trial>,
   { dashboard = tmpdir(), enter = true }: { dashboard?: string; enter?: boolean } = {},
 ): Promise<Practice> {
   let clock = Temporal.Instant.from('2026-10-20T09:00:00Z');
-  const { place, remove } = await ground();
-  const store = await openStore(place);
+  const trial = await begin();
+  const { store } = trial;
   const key = v4();
   const app = createApp({
     store,
@@ -93,15 +58,14 @@ export async function openPractice(
   return {
     address,
     key,
-    store,
     browser: browserAt(address, enter ? await cookieFor(address, key) : undefined),
     stranger: browserAt(address, undefined),
     setClock: (instant) => {
       clock = Temporal.Instant.from(instant);
     },
     close: async () => {
-      await stop(server, store);
-      await remove();
+      await stop(server);
+      await trial.end();
     },
   };
 }
