@@ -35,6 +35,7 @@ export async function openSeason({ calls }: { calls: number }): Promise<SeasonPa
   await page.route('**/*', (route) => answered(route, answers, loaded));
   await page.goto(ADDRESS);
   await page.locator('.score-hours canvas[width]').waitFor();
+  await page.evaluate('document.fonts.ready.then(() => undefined)');
   return { page, loaded, end: () => browser.close() };
 }
 
