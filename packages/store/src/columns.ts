@@ -25,9 +25,19 @@ export const wholeNumber = customType<{ data: number; driverData: string }>({
 /** An instant, kept to the microsecond. The zone of its place stands beside it, in a column of its own. */
 export const instant = customType<{ data: Temporal.Instant; driverData: string }>({
   dataType: () => 'timestamp with time zone',
-  fromDriver: (text) => Temporal.Instant.from(text),
+  fromDriver: readInstant,
   toDriver: (at) => at.toString(),
 });
+
+/**
+ * Reads an instant as PostgreSQL writes it in JSON, `2026-03-14T10:00:00.123456+00:00`. The platform's own reader
+ * is ten times as quick as Temporal's, but stops at the millisecond.
+ */
+function readInstant(text: string): Temporal.Instant {
+  const millisecond = Temporal.Instant.fromEpochMilliseconds(Date.parse(text));
+  const microseconds = /\.\d{3}(\d{1,3})/.exec(text)?.[1];
+  return microseconds ? millisecond.add({ microseconds: Number(microseconds.padEnd(3, '0')) }) : millisecond;
+}
 
 /** A day of the calendar. */
 export const day = customType<{ data: Temporal.PlainDate; driverData: string }>({

@@ -110,7 +110,7 @@ export function engagementBooks(
 function readRows([engagement, ...parts]: unknown[]): EngagementRows {
   const [ofPayers, ofCalls, ofWorks, ofLegs, ofCosts, ofAgreements] = parts;
   return {
-    engagement: unpack(engagements, JSON.parse(String(engagement)) as unknown[]),
+    engagement: unpack(engagements, engagement),
     payers: unpackRows(payers, ofPayers),
     calls: unpackRows(calls, ofCalls),
     works: unpackRows(works, ofWorks),

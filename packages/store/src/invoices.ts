@@ -121,7 +121,7 @@ function toRow({ from, to, lines: _, taxes: __, payTo, ...invoice }: Invoice) {
 }
 
 function keptInvoice([json, lines, taxes, paid]: unknown[]): KeptInvoice {
-  const row = unpack(invoices, JSON.parse(String(json)) as unknown[]);
+  const row = unpack(invoices, json);
   const invoice = {
     ...fromRow(row),
     lines: unpackRows(invoiceLines, lines).map(line),

@@ -17,7 +17,7 @@ const byName = paging({
   order: [sql`${parties.filedAs}`, sql`${parties.id}`],
   select: packed(parties),
   from: sql`${parties}`,
-  read: ([json]) => party(unpack(parties, JSON.parse(String(json)) as unknown[])),
+  read: ([json]) => party(unpack(parties, json)),
 });
 const names = statement(sql`select ${parties.id}::text, ${parties.name} from ${parties}
   where ${parties.id} = any(${sql.placeholder('ids')}::text::uuid[])`);

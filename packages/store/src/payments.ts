@@ -56,7 +56,7 @@ export function paymentBooks(
 
 function payment([json, allocated]: unknown[]): Payment {
   return {
-    ...present(unpack(payments, JSON.parse(String(json)) as unknown[])),
+    ...present(unpack(payments, json)),
     allocations: unpackRows(allocations, allocated).map(({ invoice, amount }) => ({ invoice, amount })),
   };
 }

@@ -25,17 +25,22 @@ export function packedRows(table: PgTable, which: SQL, order: SQL): SQL {
 }
 
 /** Reads what `packed` made. */
-export function unpack<Table extends PgTable>(table: Table, row: readonly unknown[]): Row<Table> {
-  const entries = columnsOf(table).map(([key, column], at) => {
-    const value = row[at];
-    return [key, value === null || value === undefined ? null : column.mapFromDriverValue(value)];
-  });
-  return Object.fromEntries(entries) as Row<Table>;
+export function unpack<Table extends PgTable>(table: Table, json: unknown): Row<Table> {
+  return unpackRow(table, JSON.parse(String(json)) as unknown[]);
 }
 
 /** Reads what `packedRows` made. */
 export function unpackRows<Table extends PgTable>(table: Table, json: unknown): Row<Table>[] {
-  return (JSON.parse(String(json)) as unknown[][]).map((row) => unpack(table, row));
+  return (JSON.parse(String(json)) as unknown[][]).map((row) => unpackRow(table, row));
+}
+
+function unpackRow<Table extends PgTable>(table: Table, values: readonly unknown[]): Row<Table> {
+  const row: Record<string, unknown> = {};
+  for (const [at, [key, column]] of columnsOf(table).entries()) {
+    const value = values[at];
+    row[key] = value === null || value === undefined ? null : column.mapFromDriverValue(value);
+  }
+  return row as Row<Table>;
 }
 
 /** Rows of one table: `rest` is the SQL after `from`. */
@@ -45,7 +50,7 @@ export function reading<Table extends PgTable>(
 ): (transaction: Transaction, values?: Values) => Promise<Row<Table>[]> {
   const select = statement(sql`select ${packed(table)} from ${table} ${rest}`);
   return async (transaction, values) =>
-    (await select(transaction, values)).map(([json]) => unpack(table, JSON.parse(String(json)) as unknown[]));
+    (await select(transaction, values)).map(([json]) => unpack(table, json));
 }
 
 /** Keeps new rows of a table. */

@@ -16,7 +16,7 @@ const latestFirst = paging<Season>({
   order: [sql`${seasons.from}`, sql`${seasons.id}`],
   select: packed(seasons),
   from: sql`${seasons}`,
-  read: ([json]) => unpack(seasons, JSON.parse(String(json)) as unknown[]),
+  read: ([json]) => unpack(seasons, json),
 });
 const save = saving(seasons);
 
