@@ -234,6 +234,11 @@ export const engagements = words({
   stillToInvoice: '{payer}: {total} still to invoice',
   issueTitle: 'Invoice to {payer}',
   issueWhy: 'This is what will be asked, word for word. Once issued it has its number and is never altered.',
+  askedAhead: {
+    one: '{calls} has not taken place yet and is asked for too. Should it fall, what was asked too much is owed back.',
+    other:
+      '{calls} have not taken place yet and are asked for too. Should it fall, what was asked too much is owed back.',
+  },
   noPayer: 'Nobody is entered who pays as “{role}”. Name them under “Title and people” first.',
   issuedOn: 'Issued on',
   willBeDue: 'Due {day}.',

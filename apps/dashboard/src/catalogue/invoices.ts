@@ -41,6 +41,8 @@ export const invoices = words({
   payments: 'Payments',
   noPayments: 'Nothing has come in yet.',
   record: 'Record a payment',
+  recordFor: 'Record a payment for invoice {number}',
+  dueOn: 'due {day}',
   recordTitle: 'Payment for invoice {number}',
   recordUnder: '{owed} is owed by {payer}.',
   amount: 'Amount received',

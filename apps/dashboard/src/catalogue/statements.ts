@@ -15,9 +15,8 @@ export const statements = words({
   taxWhy: 'On {base}',
   total: 'Total',
   unpriced: {
-    one: 'No clause of the tariff puts a price on {calls}. Add a clause to the tariff that fits it, and quote again.',
-    other:
-      'No clause of the tariff puts a price on {calls}. Add a clause to the tariff that fits them, and quote again.',
+    one: 'No clause of the tariff puts a price on {calls}. Add a clause that fits it.',
+    other: 'No clause of the tariff puts a price on {calls}. Add a clause that fits them.',
   },
   deposit: 'Deposit asked for before the work',
   payment: 'When it is due',

@@ -14,7 +14,7 @@ import { pricedBy } from '../features/engagements/priced.ts';
 import { Programme } from '../features/engagements/programme.tsx';
 import { Stages } from '../features/engagements/stages.tsx';
 import { isMore, stepReached } from '../features/engagements/steps.ts';
-import { InvoiceList } from '../features/invoices/invoice-list.tsx';
+import { InvoiceBriefs } from '../features/invoices/invoice-briefs.tsx';
 import { PaymentList } from '../features/invoices/payment-list.tsx';
 import { StatementView } from '../features/statements/statement-view.tsx';
 import { sayDay, sayMoney } from '../locale.ts';
@@ -203,7 +203,11 @@ function Money({ engagement, today, toInvoice, onAsk }: MoneyProps) {
         {invoices.length === 0 ? (
           <p className="aside">{say('noDocuments')}</p>
         ) : (
-          <InvoiceList invoices={invoices} today={today} />
+          <InvoiceBriefs
+            invoices={invoices}
+            today={today}
+            onRecord={({ id }) => onAsk({ is: 'record a payment', invoice: id })}
+          />
         )}
         <ul className="engagement-still">
           {toInvoice.map(({ payer, total }) => (
@@ -219,18 +223,6 @@ function Money({ engagement, today, toInvoice, onAsk }: MoneyProps) {
               </Button>
             </li>
           ))}
-          {invoices
-            .filter(({ owed }) => isMore(owed))
-            .map(({ id, number }) => (
-              <li key={id}>
-                <Button
-                  label={`${say('paymentMove')}: ${number}`}
-                  onPress={() => onAsk({ is: 'record a payment', invoice: id })}
-                >
-                  {say('paymentMove')}
-                </Button>
-              </li>
-            ))}
         </ul>
       </Part>
       <Part title={say('payments')}>

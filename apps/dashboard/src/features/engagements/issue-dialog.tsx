@@ -12,7 +12,7 @@ import { Button, DayField, Dialog, Figure, Form, TextField, useStatus } from '..
 import { type Asking, askingOf } from './asking.ts';
 import './engagement.css';
 import { factsOf } from './facts.ts';
-import { payerNames } from './names.ts';
+import { callName, payerNames } from './names.ts';
 
 interface IssueDialogProps {
   engagement: EngagementWholeJson;
@@ -29,6 +29,7 @@ export function IssueDialog({ engagement, organisation, payer, onClose }: IssueD
   const status = useStatus();
   const name = payerNames(engagement)[payer];
   const asking = askingFor(engagement, organisation, payer, issuedOn);
+  const ahead = asking ? callsAhead(engagement, asking) : [];
   const issue = async () => {
     const body = { payer, issuedOn, ...(note.trim() ? { note: note.trim() } : {}) };
     const invoice = await send({ params: { id }, body });
@@ -51,6 +52,7 @@ export function IssueDialog({ engagement, organisation, payer, onClose }: IssueD
         <p>{say('issueWhy')}</p>
         {name === undefined && <p className="overdue">{say('noPayer', { role: payer })}</p>}
         {asking && <AskingView asking={asking} currency={currency} />}
+        {ahead.length > 0 && <p>{say('askedAhead', { calls: ahead.join('; '), count: ahead.length })}</p>}
         <div className="fields">
           <DayField label={say('issuedOn')} at="/issuedOn" value={issuedOn} onType={setIssuedOn} />
           <TextField label={say('issueNote')} optional at="/note" value={note} onType={setNote} />
@@ -72,6 +74,12 @@ function askingFor(
   const facts = factsOf(engagement, holidays);
   const now = statement(facts, { tariff, locale }, Temporal.Now.zonedDateTimeISO(zone));
   return askingOf({ statement: now, facts, payer }, engagement.invoices, issuedOn);
+}
+
+/** Calls that are asked for and have not taken place, by name. */
+function callsAhead({ calls }: EngagementWholeJson, { billable }: Asking): string[] {
+  const asked = new Set(billable.lines.flatMap((line) => line.calls));
+  return calls.filter(({ id, standing }) => standing.is === 'agreed' && asked.has(id)).map(callName);
 }
 
 function AskingView({ asking: { billable, dueOn }, currency }: { asking: Asking; currency: string }) {

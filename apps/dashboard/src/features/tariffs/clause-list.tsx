@@ -20,12 +20,12 @@ interface ClauseListProps {
   draft: TariffDraft;
   reading: Reading;
   reader: Reader;
-  /** True once it was to be kept and could not be: clauses that are wrong then stand open. */
-  attempted: boolean;
+  /** How often it was to be kept and could not be: at each, clauses that are wrong are opened. */
+  attempts: number;
   onChange: (draft: TariffDraft) => void;
 }
 
-export function ClauseList({ draft, reading, reader, attempted, onChange }: ClauseListProps) {
+export function ClauseList({ draft, reading, reader, attempts, onChange }: ClauseListProps) {
   const [choosing, setChoosing] = useState(false);
   const [added, setAdded] = useState<number>();
   const status = useStatus();
@@ -63,7 +63,8 @@ export function ClauseList({ draft, reading, reader, attempted, onChange }: Clau
             place={place}
             sentence={reading.sentences.get(place)}
             filling={filling(clause)}
-            open={clause.key === added || (attempted && isWrong(place))}
+            open={clause.key === added}
+            openedBy={isWrong(place) ? attempts : 0}
             onChange={(to) => onChange(changeClause(draft, clause.key, to))}
             onMove={(by) => move(clause, place, by)}
             onRemove={() => remove(clause)}

@@ -40,7 +40,12 @@ export function TariffEditor({ start, of, zone, busy, problem, show, onKeep, onG
   const reading = useMemo(() => readDraft(draft, reader), [draft, reader]);
   const [example, setExample] = useState(() => startingExample(reading.tariff));
   const [refusal, setRefusal] = useState<Said>();
+  const [attempts, setAttempts] = useState(0);
   const status = useStatus();
+  const change = (next: TariffDraft) => {
+    setDraft(next);
+    setRefusal(undefined);
+  };
   const keep = () => {
     if (reading.slips.length === 0) {
       setRefusal(undefined);
@@ -49,6 +54,7 @@ export function TariffEditor({ start, of, zone, busy, problem, show, onKeep, onG
     }
     const detail = say('wrong', { count: reading.slips.length });
     setRefusal({ detail, errors: reading.slips });
+    setAttempts(attempts + 1);
     status(detail);
   };
   const foot = (
@@ -62,14 +68,8 @@ export function TariffEditor({ start, of, zone, busy, problem, show, onKeep, onG
   return (
     <div className="tariff-editor">
       <Form problem={refusal ?? problem} onSubmit={keep} foot={foot}>
-        <HeadFields draft={draft} reading={reading} of={of} onChange={setDraft} />
-        <ClauseList
-          draft={draft}
-          reading={reading}
-          reader={reader}
-          attempted={refusal !== undefined || problem !== undefined}
-          onChange={setDraft}
-        />
+        <HeadFields draft={draft} reading={reading} of={of} onChange={change} />
+        <ClauseList draft={draft} reading={reading} reader={reader} attempts={attempts} onChange={change} />
       </Form>
       <ExampleView
         example={example}
