@@ -38,14 +38,21 @@ export function createApp(doors: Doors): Express {
 function api(doors: Doors): Router {
   const router = Router();
   router.use(unkept);
-  router.get('/openapi.json', (request, response) => {
-    response.json(openApi({ cookie: cookieName(request) }));
-  });
+  router.get('/openapi.json', describe());
   router.get('/problems/:noun/:what', showKind);
   router.use(admit(doors), readBody);
   router.get('/invoices/:id/pdf', sendPdf(doors));
   router.use(answerAll(handlers, doors), nothingHere);
   return router;
+}
+
+/** The description is made when it is first asked for. */
+function describe(): RequestHandler {
+  let document: object | undefined;
+  return (request, response) => {
+    document ??= openApi({ cookie: cookieName(request) });
+    response.json(document);
+  };
 }
 
 const safely: RequestHandler = (_request, response, next) => {

@@ -107,11 +107,17 @@ function hashOf(secret: string): string {
  */
 export const meantForUs: RequestHandler = (request, _response, next) => {
   const { host = '' } = request.headers;
-  const port = request.socket.localPort;
-  if (!['127.0.0.1', 'localhost', '[::1]'].some((name) => host === `${name}:${port}`)) refuse(otherHost);
+  if (!ourNames(request.socket.localPort).includes(host)) refuse(otherHost);
   if (!['GET', 'HEAD'].includes(request.method) && startsElsewhere(request, host)) refuse(otherOrigin);
   next();
 };
+
+/** A browser leaves the port out of the name where it is HTTP's own. */
+function ourNames(port: number | undefined): string[] {
+  const names = ['127.0.0.1', 'localhost', '[::1]'];
+  const withPort = names.map((name) => `${name}:${port}`);
+  return port === 80 ? [...names, ...withPort] : withPort;
+}
 
 function startsElsewhere(request: Request, host: string): boolean {
   const site = request.get('sec-fetch-site') ?? 'same-origin';

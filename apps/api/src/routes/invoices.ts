@@ -19,7 +19,7 @@ export const invoices = {
     const at = now.toZonedDateTimeISO(organisation.zone);
     const issuedOn =
       body.issuedOn === undefined ? at.toPlainDate() : must(readDay(body.issuedOn), '/issuedOn');
-    const party = engagement.payers[body.payer];
+    const party = new Map(Object.entries(engagement.payers)).get(body.payer);
     const [earlier, to] = await Promise.all([
       books.askedOf(id),
       party === undefined ? undefined : books.party(party),
