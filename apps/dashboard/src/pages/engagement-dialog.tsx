@@ -10,6 +10,7 @@ import { FallDialog } from '../features/engagements/fall-dialog.tsx';
 import { IssueDialog } from '../features/engagements/issue-dialog.tsx';
 import { MoreDialog } from '../features/engagements/more-dialog.tsx';
 import { type CallMove, callMoves } from '../features/engagements/moves.ts';
+import { PartyDialog } from '../features/engagements/party-dialog.tsx';
 import { PeopleDialog } from '../features/engagements/people-dialog.tsx';
 import { PlayDialog } from '../features/engagements/play-dialog.tsx';
 import { QuoteDialog } from '../features/engagements/quote-dialog.tsx';
@@ -22,6 +23,7 @@ import { StatementView } from '../features/statements/statement-view.tsx';
 export type Asked =
   | { readonly is: 'call'; readonly move: CallMove | 'more'; readonly call: CallJson }
   | { readonly is: 'invoice'; readonly payer: string }
+  | { readonly is: 'address'; readonly party: string }
   | { readonly is: 'record a payment'; readonly invoice: string }
   | { readonly is: 'add a call' | 'quote' | 'agree' | 'settle' | 'people' | 'cancel' | 'decline' | 'lapse' };
 
@@ -55,7 +57,15 @@ export function EngagementDialog({ asked, ...props }: DialogProps & { asked: Ask
     case 'lapse':
       return <CloseDialog engagement={engagement} as={asked.is} onClose={onClose} />;
     case 'invoice':
-      return <IssueDialog {...props} payer={asked.payer} />;
+      return (
+        <IssueDialog
+          {...props}
+          payer={asked.payer}
+          onAddress={(party) => props.onAsk({ is: 'address', party })}
+        />
+      );
+    case 'address':
+      return <PartyDialog id={asked.party} onClose={onClose} />;
     case 'record a payment': {
       const invoice = engagement.invoices.find(({ id }) => id === asked.invoice);
       return invoice ? <PaymentDialog invoice={invoice} today={props.today} onClose={onClose} /> : null;

@@ -30,11 +30,9 @@ interface WholeProps {
 export function EngagementWhole(props: WholeProps) {
   const { stage } = props.engagement;
   const isPriced = stage !== 'inquiry' && stage !== 'declined' && stage !== 'lapsed';
-  return isPriced ? <Priced {...props} /> : <Whole {...props} answer={undefined} statement={<NoPrice />} />;
-}
-
-function NoPrice() {
-  return <p className="aside">{say('statementNone')}</p>;
+  if (isPriced) return <Priced {...props} />;
+  const statement = <p className="aside">{say(stage === 'inquiry' ? 'statementNone' : 'statementClosed')}</p>;
+  return <Whole {...props} answer={undefined} statement={statement} />;
 }
 
 function Priced(props: WholeProps) {
@@ -121,6 +119,7 @@ function Under({ engagement, leftToInvoice }: { engagement: EngagementWholeJson;
   return (
     <>
       <p>{[...who, about].filter(Boolean).join(' · ')}</p>
+      {engagement.note && <p className="aside">{engagement.note}</p>}
       <Stages stage={engagement.stage} reached={stepReached(engagement, leftToInvoice)} />
     </>
   );
@@ -239,6 +238,11 @@ function Ending({ engagement, onAsk }: { engagement: EngagementWholeJson; onAsk:
     <Part title={say('ending')}>
       <div className="buttons">
         <Button onPress={() => onAsk({ is: 'people' })}>{say('changePeople')}</Button>
+        {Object.entries(payerNames(engagement)).map(([role, name]) => (
+          <Button key={role} onPress={() => onAsk({ is: 'address', party: engagement.payers[role] ?? '' })}>
+            {say('addressOf', { name })}
+          </Button>
+        ))}
         {engagement.stage === 'quoted' && (
           <Button onPress={() => onAsk({ is: 'quote' })}>{say('quoteAgain')}</Button>
         )}

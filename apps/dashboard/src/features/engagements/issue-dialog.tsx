@@ -9,6 +9,7 @@ import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { sayDay, sayMoney } from '../../locale.ts';
 import { Button, DayField, Dialog, Figure, Form, TextField, useStatus } from '../../ui/index.ts';
+import { Addressed } from './addressed.tsx';
 import { type Asking, askingOf } from './asking.ts';
 import './engagement.css';
 import { factsOf } from './facts.ts';
@@ -18,16 +19,19 @@ interface IssueDialogProps {
   engagement: EngagementWholeJson;
   organisation: OrganisationJson;
   payer: string;
+  /** Somebody's address is to be changed first. */
+  onAddress: (party: string) => void;
   onClose: () => void;
 }
 
-export function IssueDialog({ engagement, organisation, payer, onClose }: IssueDialogProps) {
+export function IssueDialog({ engagement, organisation, payer, onAddress, onClose }: IssueDialogProps) {
   const { id, currency } = engagement;
   const { send, busy, problem } = useSend('issueInvoice');
   const [issuedOn, setIssuedOn] = useState(() => Temporal.Now.plainDateISO(organisation.zone).toString());
   const [note, setNote] = useState('');
   const status = useStatus();
   const name = payerNames(engagement)[payer];
+  const party = engagement.payers[payer];
   const asking = askingFor(engagement, organisation, payer, issuedOn);
   const ahead = asking ? callsAhead(engagement, asking) : [];
   const issue = async () => {
@@ -50,7 +54,11 @@ export function IssueDialog({ engagement, organisation, payer, onClose }: IssueD
     <Dialog title={say('issueTitle', { payer: name ?? payer })} onClose={onClose}>
       <Form problem={problem} onSubmit={issue} foot={foot}>
         <p>{say('issueWhy')}</p>
-        {name === undefined && <p className="overdue">{say('noPayer', { role: payer })}</p>}
+        {party === undefined ? (
+          <p className="overdue">{say('noPayer', { role: payer })}</p>
+        ) : (
+          <Addressed party={party} onChange={() => onAddress(party)} />
+        )}
         {asking && <AskingView asking={asking} currency={currency} />}
         {ahead.length > 0 && <p>{say('askedAhead', { calls: ahead.join('; '), count: ahead.length })}</p>}
         <div className="fields">

@@ -35,7 +35,10 @@ export function payerNames({ payers, parties }: EngagementWholeJson): Record<str
 export function sayStanding({ standing }: Pick<CallJson, 'standing'>): string {
   switch (standing.is) {
     case 'held':
-      return standing.onlyIf === undefined ? say('held') : say('heldIf', { condition: standing.onlyIf });
+      if (standing.onlyIf !== undefined) return say('heldIf', { condition: standing.onlyIf });
+      return standing.lapsesAt === undefined
+        ? say('held')
+        : say('heldUntil', { day: sayDay(standing.lapsesAt, 'weekday') });
     case 'cancelled':
       return say('call_cancelled', { who: standing.by, reason: sayReason(standing.reason).toLowerCase() });
     case 'missed':
