@@ -8,9 +8,10 @@ import { answerAll } from './answer.ts';
 import { readBody } from './body.ts';
 import { serveDashboard } from './dashboard.ts';
 import { handlers } from './handlers.ts';
+import { meantForUs } from './origin.ts';
 import { answerProblem, NotFound, showKind } from './problems.ts';
 import { type Paper, sendPdf } from './routes/pdf.ts';
-import { admit, cookieName, exchangeKey, type Invitation, meantForUs } from './session.ts';
+import { admit, cookieName, exchangeKey, type Invitation } from './session.ts';
 
 /** What the server is given: its doors to the world, its clock, and its sources of ids and keys. */
 export interface Doors {
