@@ -31,7 +31,7 @@ export interface Ask<Name extends RouteName> {
 
 export type Handlers = { readonly [Name in RouteName]: (ask: Ask<Name>) => Promise<AnswerOf<Name>> };
 
-export interface Desk {
+export interface Means {
   readonly store: Store;
   readonly now: () => Temporal.Instant;
   readonly newId: () => string;
@@ -40,7 +40,7 @@ export interface Desk {
 /** A response to somebody whose session was looked up. */
 export type Admitted = Response<unknown, { organisation: string }>;
 
-export function answerAll(handlers: Handlers, desk: Desk): Router {
+export function answerAll(handlers: Handlers, desk: Means): Router {
   const router = Router();
   for (const name of Object.keys(routes) as RouteName[]) {
     const route: Route = routes[name];
@@ -61,7 +61,7 @@ interface Asked {
 
 async function answer(
   { route, handle, request, response }: Asked,
-  { store, now, newId }: Desk,
+  { store, now, newId }: Means,
 ): Promise<void> {
   const params = paramsOf(request);
   const query = route.query && read(route.query, request.query);

@@ -1,7 +1,7 @@
 import type { Organisation } from '@colla/engagements';
 import { fileName, type Invoice } from '@colla/invoicing';
 import type { Request } from 'express';
-import { type Admitted, type Desk, paramsOf } from '../answer.ts';
+import { type Admitted, type Means, paramsOf } from '../answer.ts';
 import { found } from '../refusals.ts';
 
 export interface Paper {
@@ -9,7 +9,7 @@ export interface Paper {
 }
 
 /** The invoice as a document, found by its id alone; its file name is made of its number. */
-export function sendPdf({ store, paper }: Pick<Desk, 'store'> & { paper: Paper }) {
+export function sendPdf({ store, paper }: Pick<Means, 'store'> & { paper: Paper }) {
   return async (request: Request, response: Admitted): Promise<void> => {
     const { id = '' } = paramsOf(request);
     const [kept, { paper: size, locale }] = await store.within(response.locals.organisation, (books) =>
