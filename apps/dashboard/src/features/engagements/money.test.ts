@@ -88,7 +88,7 @@ const engagement: EngagementJson = {
     id: 'a1',
     engagement: 'e1',
     tariff: { name: 'Exams', version: 1, currency: 'GBP' },
-    written: tariff.written,
+    written: { ...tariff.written, clauses: [...tariff.written.clauses] },
     sentences: [],
     calls: ['c1', 'c2'],
     agreedAt: '2026-05-02T09:00:00+01:00[Europe/London]',
