@@ -1,20 +1,26 @@
 -- Written by hand. The two roles that the tables below let in. Neither can log in, own, create, or pass
 -- row-level security by. Roles belong to the whole server, so another database of it may have made them already.
 DO $$ BEGIN
-  CREATE ROLE colla_books NOLOGIN;
+  IF NOT EXISTS (SELECT FROM pg_roles WHERE rolname = 'colla_books') THEN
+    CREATE ROLE colla_books NOLOGIN;
+  END IF;
 EXCEPTION WHEN duplicate_object OR unique_violation THEN NULL;
 END $$;
 --> statement-breakpoint
 DO $$ BEGIN
-  CREATE ROLE colla_door NOLOGIN;
+  IF NOT EXISTS (SELECT FROM pg_roles WHERE rolname = 'colla_door') THEN
+    CREATE ROLE colla_door NOLOGIN;
+  END IF;
 EXCEPTION WHEN duplicate_object OR unique_violation THEN NULL;
 END $$;
 --> statement-breakpoint
--- Whoever migrates is who opens the books later: it must be able to step down into the two roles.
+-- Whoever migrates is who opens the books later, and must be able to step down into the two roles. Where it may
+-- not grant them to itself, somebody has granted them before, or opening the books says what is missing.
 DO $$ BEGIN
   IF NOT (SELECT rolsuper FROM pg_roles WHERE rolname = current_user) THEN
     GRANT colla_books, colla_door TO CURRENT_USER;
   END IF;
+EXCEPTION WHEN insufficient_privilege THEN NULL;
 END $$;
 --> statement-breakpoint
 CREATE TABLE "agreements" (
@@ -465,32 +471,39 @@ GRANT SELECT ("organisation_id", "token_hash", "until") ON "sessions" TO colla_d
 -- Sums that a CHECK cannot reach, looked at when the transaction commits.
 CREATE FUNCTION invoice_sums() RETURNS trigger LANGUAGE plpgsql AS $$
 DECLARE
-  issued invoices%ROWTYPE;
   lines_sum numeric;
   tax_sum numeric;
   tax_on_top numeric;
 BEGIN
-  IF tg_table_name = 'invoices' THEN
-    SELECT * INTO issued FROM invoices WHERE organisation_id = new.organisation_id AND id = new.id;
-  ELSE
-    SELECT * INTO issued FROM invoices WHERE organisation_id = new.organisation_id AND id = new.invoice_id;
-  END IF;
   SELECT coalesce(sum(amount), 0) INTO lines_sum FROM invoice_lines
-    WHERE organisation_id = issued.organisation_id AND invoice_id = issued.id;
+    WHERE organisation_id = new.organisation_id AND invoice_id = new.id;
   SELECT coalesce(sum(amount), 0), coalesce(sum(amount) FILTER (WHERE NOT inside), 0) INTO tax_sum, tax_on_top
-    FROM invoice_taxes WHERE organisation_id = issued.organisation_id AND invoice_id = issued.id;
-  IF lines_sum + tax_on_top <> issued.total OR tax_sum <> issued.tax THEN
-    RAISE EXCEPTION 'invoice % does not add up', issued.number
+    FROM invoice_taxes WHERE organisation_id = new.organisation_id AND invoice_id = new.id;
+  IF lines_sum + tax_on_top <> new.total OR tax_sum <> new.tax THEN
+    RAISE EXCEPTION 'invoice % does not add up', new.number
       USING ERRCODE = 'check_violation', CONSTRAINT = 'invoices_add_up';
   END IF;
   RETURN NULL;
 END $$;--> statement-breakpoint
 CREATE CONSTRAINT TRIGGER invoices_add_up AFTER INSERT ON "invoices"
   DEFERRABLE INITIALLY DEFERRED FOR EACH ROW EXECUTE FUNCTION invoice_sums();--> statement-breakpoint
-CREATE CONSTRAINT TRIGGER invoices_add_up AFTER INSERT ON "invoice_lines"
-  DEFERRABLE INITIALLY DEFERRED FOR EACH ROW EXECUTE FUNCTION invoice_sums();--> statement-breakpoint
-CREATE CONSTRAINT TRIGGER invoices_add_up AFTER INSERT ON "invoice_taxes"
-  DEFERRABLE INITIALLY DEFERRED FOR EACH ROW EXECUTE FUNCTION invoice_sums();--> statement-breakpoint
+-- Lines and taxes come with their invoice, in one transaction, or not at all.
+CREATE FUNCTION invoice_is_new() RETURNS trigger LANGUAGE plpgsql AS $$
+BEGIN
+  IF EXISTS (
+    SELECT FROM added JOIN invoices
+      ON invoices.organisation_id = added.organisation_id AND invoices.id = added.invoice_id
+      WHERE invoices.xmin <> pg_current_xact_id()::xid
+  ) THEN
+    RAISE EXCEPTION 'an invoice that was issued is never added to'
+      USING ERRCODE = 'check_violation', CONSTRAINT = 'invoices_as_issued';
+  END IF;
+  RETURN NULL;
+END $$;--> statement-breakpoint
+CREATE TRIGGER invoices_as_issued AFTER INSERT ON "invoice_lines"
+  REFERENCING NEW TABLE AS added FOR EACH STATEMENT EXECUTE FUNCTION invoice_is_new();--> statement-breakpoint
+CREATE TRIGGER invoices_as_issued AFTER INSERT ON "invoice_taxes"
+  REFERENCING NEW TABLE AS added FOR EACH STATEMENT EXECUTE FUNCTION invoice_is_new();--> statement-breakpoint
 CREATE FUNCTION payment_sums() RETURNS trigger LANGUAGE plpgsql AS $$
 DECLARE
   received payments%ROWTYPE;

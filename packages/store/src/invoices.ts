@@ -4,7 +4,7 @@ import { type Asked, type Invoice, issue, type Named } from '@colla/invoicing';
 import { eq, sql } from 'drizzle-orm';
 import type { Books, KeptInvoice } from './books.ts';
 import { idList, isId, paging } from './page.ts';
-import { adding, packed, packedRows, present, type Row, unpack, unpackRows } from './rows.ts';
+import { inserting, pack, packed, packedRows, present, type Row, unpack, unpackRows } from './rows.ts';
 import { statement } from './statement.ts';
 import { allocations } from './tables/allocations.ts';
 import { invoiceLines } from './tables/invoice-lines.ts';
@@ -48,9 +48,9 @@ const lock = statement(
 const nextOrdinal =
   statement(sql`insert into ${series} (series, last) values (${sql.placeholder('series')}, 1)
   on conflict (organisation_id, series) do update set last = ${series.last} + 1 returning last`);
-const addInvoice = adding(invoices);
-const addLines = adding(invoiceLines);
-const addTaxes = adding(invoiceTaxes);
+// One statement: whoever else wants a number of the series is waiting for this one.
+const add = statement(sql`with invoice as (${inserting(invoices, 'invoice')}),
+  lines as (${inserting(invoiceLines, 'lines')}), taxes as (${inserting(invoiceTaxes, 'taxes')}) select 1`);
 
 export function invoiceBooks(
   transaction: Transaction,
@@ -84,24 +84,19 @@ export function invoiceBooks(
 
 async function keep(transaction: Transaction, invoice: Invoice): Promise<void> {
   const { id: invoiceId, currency, lines, taxes } = invoice;
-  await Promise.all([
-    addInvoice(transaction, [toRow(invoice)]),
-    addLines(
-      transaction,
-      lines.map(({ quantity, calls, ...line }, position) => ({
-        ...line,
-        ...quantity,
-        calls: [...calls],
-        invoiceId,
-        position,
-        currency,
-      })),
-    ),
-    addTaxes(
-      transaction,
-      taxes.map((tax, position) => ({ ...tax, invoiceId, position, currency })),
-    ),
-  ]);
+  const of = (position: number) => ({ invoiceId, position, currency });
+  const lineRows = lines.map(({ quantity, calls, ...line }, position) => ({
+    ...of(position),
+    ...line,
+    ...quantity,
+    calls: [...calls],
+  }));
+  const taxRows = taxes.map((tax, position) => ({ ...of(position), ...tax }));
+  await add(transaction, {
+    invoice: pack(invoices, [toRow(invoice)]),
+    lines: pack(invoiceLines, lineRows),
+    taxes: pack(invoiceTaxes, taxRows),
+  });
 }
 
 function toRow({ from, to, lines: _, taxes: __, payTo, ...invoice }: Invoice) {

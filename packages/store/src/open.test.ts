@@ -45,6 +45,20 @@ describe.each(servers)('$name', (database) => {
     expect(await stores[3]?.organisations()).toEqual([home.id]);
     await Promise.all(stores.map((store) => store.close()));
   });
+
+  test('a user that may not set up the books is told so in one sentence', async () => {
+    if (!('databaseUrl' in trial.place)) throw new Error('only a server has users');
+    const name = `colla_weak_${process.pid}`;
+    const weak = Object.assign(new URL(trial.place.databaseUrl), { username: name, password: 'weak' }).href;
+    await trial.asOwner((owner) => owner.run(`create role ${name} login password 'weak'`));
+    await expect(openStore({ databaseUrl: weak })).rejects.toMatchObject({
+      refusal: {
+        code: 'store/no-rights',
+        sentence: expect.stringMatching(/permission denied .*colla_books/),
+      },
+    });
+    await trial.asOwner((owner) => owner.run(`drop role ${name}`));
+  });
 });
 
 test('a server that is not there is named in one sentence, without its password', async () => {

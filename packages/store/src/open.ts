@@ -14,7 +14,7 @@ import { isId } from './page.ts';
 import { partyBooks } from './parties.ts';
 import { paymentBooks } from './payments.ts';
 import { seasonBooks } from './seasons.ts';
-import { checkServer, connectTo } from './server.ts';
+import { checkServer, connectTo, withoutRights } from './server.ts';
 import { addSession, organisationOf, organisationsKept } from './sessions.ts';
 import { tariffBooks } from './tariffs.ts';
 import { copyTemplate } from './template.ts';
@@ -24,7 +24,8 @@ import { inTransaction, type Transaction } from './transaction.ts';
 export type Place = { readonly dataDir: string } | { readonly databaseUrl: string };
 
 const BOOKS_ROLE = 'colla_books';
-const AT_THE_DOOR = 'begin; set local role colla_door';
+const DOOR_ROLE = 'colla_door';
+const AT_THE_DOOR = `begin; set local role ${DOOR_ROLE}`;
 const CONNECTIONS = 10;
 
 /**
@@ -55,12 +56,20 @@ async function openServer(databaseUrl: string): Promise<Store> {
   try {
     await checkServer(owner, databaseUrl);
     await migrate(owner);
+    await checkRoles(owner);
+  } catch (reason) {
+    throw withoutRights(reason) ?? reason;
   } finally {
     await owner.close();
   }
   // Every connection is the bound role's from its first moment: one that is made again after a loss, too.
   const connections = Array.from({ length: CONNECTIONS }, () => connectTo(databaseUrl, BOOKS_ROLE));
   return storeOn(new Pool(connections), () => undefined);
+}
+
+/** The server's user must be able to step down into the roles that the walls bind. */
+function checkRoles(owner: Connection): Promise<void> {
+  return owner.run(`set role ${BOOKS_ROLE}; reset role; set role ${DOOR_ROLE}; reset role`);
 }
 
 function storeOn(pool: Pool, closed: () => void): Store {

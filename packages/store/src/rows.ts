@@ -1,9 +1,16 @@
 // Rows of a table on their way in and out, as JSON: one statement reads or writes any number of them, and the
 // columns themselves turn text into the domain's values. Both databases speak the same JSON.
 
-import { getTableColumns, type InferInsertModel, type InferSelectModel, type SQL, sql } from 'drizzle-orm';
+import {
+  getTableColumns,
+  type InferInsertModel,
+  type InferSelectModel,
+  type SQL,
+  type SQLChunk,
+  sql,
+} from 'drizzle-orm';
 import { getTableConfig, type PgColumn, type PgTable } from 'drizzle-orm/pg-core';
-import { type Statement, statement, type Values } from './statement.ts';
+import { statement, type Values } from './statement.ts';
 import type { Transaction } from './transaction.ts';
 
 /** A row as the domain sees it: whose it is, is known. */
@@ -78,28 +85,22 @@ type Keeping<Table extends PgTable> = (
 ) => Promise<number>;
 
 function keeping<Table extends PgTable>(table: Table, conflict: SQL): Keeping<Table> {
-  const insert = inserting(table, conflict);
+  const insert = statement(sql`${inserting(table, 'rows')} ${conflict} returning 1`);
   return async (transaction, rows) =>
     rows.length === 0 ? 0 : (await insert(transaction, { rows: pack(table, rows) })).length;
 }
 
-function inserting(table: PgTable, conflict: SQL): Statement {
+/** The SQL that keeps new rows of a table, which a placeholder of that name holds as `pack` made them. */
+export function inserting(table: PgTable, placeholder: string): SQL {
   const columns = columnsOf(table).map(([, column]) => column);
-  const names = sql.join(
-    columns.map(({ name }) => sql.identifier(name)),
-    sql`, `,
+  const names = columns.map(({ name }) => sql.identifier(name));
+  const fields = columns.map((column) => sql`${sql.identifier(column.name)} ${sql.raw(fieldType(column))}`);
+  const values = columns.map(
+    (column) => sql`r.${sql.identifier(column.name)}::${sql.raw(column.getSQLType())}`,
   );
-  const fields = sql.join(
-    columns.map((column) => sql`${sql.identifier(column.name)} ${sql.raw(fieldType(column))}`),
-    sql`, `,
-  );
-  const values = sql.join(
-    columns.map((column) => sql`r.${sql.identifier(column.name)}::${sql.raw(column.getSQLType())}`),
-    sql`, `,
-  );
-  return statement(sql`insert into ${table} (${names})
-    select ${values} from json_to_recordset(${sql.placeholder('rows')}::text::json) as r (${fields})
-    ${conflict} returning 1`);
+  const list = (chunks: SQLChunk[]) => sql.join(chunks, sql`, `);
+  return sql`insert into ${table} (${list(names)}) select ${list(values)}
+    from json_to_recordset(${sql.placeholder(placeholder)}::text::json) as r (${list(fields)})`;
 }
 
 /** The rows as JSON that `json_to_recordset` reads. */

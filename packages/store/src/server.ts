@@ -79,3 +79,16 @@ function placeOf(databaseUrl: string): string {
     return 'DATABASE_URL';
   }
 }
+
+const INSUFFICIENT_PRIVILEGE = '42501';
+
+/** The refusal where the database's user may not do what opening the books takes; undefined for anything else. */
+export function withoutRights(reason: unknown): Refused | undefined {
+  if ((reason as { code?: unknown } | null)?.code !== INSUFFICIENT_PRIVILEGE) return undefined;
+  return new Refused(
+    new Refusal(
+      'store/no-rights',
+      `The user of DATABASE_URL may not set up the books: ${(reason as Error).message}. Let it create roles for the first start, or create colla_books and colla_door and grant both to it.`,
+    ),
+  );
+}
