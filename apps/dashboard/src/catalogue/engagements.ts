@@ -205,6 +205,7 @@ export const engagements = words({
   choices: 'Prices to agree',
   band: 'Between {from} and {to}.',
   validUntil: 'Stands until',
+  chooseInside: 'Choose a price inside its band, and the total stands here.',
   quoteComesTo: 'It would come to',
   quoteIt: 'Quote it',
   nowQuoted: 'Quoted at {total}. It stands until {day}.',

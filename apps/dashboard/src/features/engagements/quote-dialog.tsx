@@ -14,7 +14,6 @@ import {
   Dialog,
   Form,
   MoneyField,
-  ProblemNote,
   type Said,
   Shown,
   useStatus,
@@ -101,6 +100,7 @@ function QuoteForm({
     typed: {},
     validUntil: now.toPlainDate().add({ days: DAYS_TO_DECIDE }).toString(),
   }));
+  const [wrong, setWrong] = useState<Said>();
   const status = useStatus();
   const version = tariff.versions.find(({ version }) => String(version) === draft.version) ?? tariff.latest;
   const prices = openPrices(version);
@@ -111,10 +111,16 @@ function QuoteForm({
     now,
     organisation.locale,
   );
+  const outside = prices.find(({ clause }) => wrongAt(offer, clause) !== undefined);
+  const change = (to: Partial<QuoteDraft>) => {
+    setDraft({ ...draft, ...to });
+    setWrong(undefined);
+  };
   const quoteIt = async () => {
     const { validUntil } = draft;
     const body = { tariff: tariff.id, version: version.version, choices, validUntil };
-    if (refused(offer) || !(await send({ params: { id: engagement.id }, body }))) return;
+    if (refused(offer)) return setWrong(sentenceOf(offer, outside?.clause));
+    if (!(await send({ params: { id: engagement.id }, body }))) return;
     const { total } = pricedHere(offer, engagement, organisation.locale).statement;
     status(say('nowQuoted', { total: sayMoney(total, tariff.currency), day: sayDay(validUntil) }));
     onClose();
@@ -128,8 +134,8 @@ function QuoteForm({
     </>
   );
   return (
-    <Form problem={problem} onSubmit={quoteIt} foot={foot}>
-      <VersionFields tariff={tariff} draft={draft} onChange={(to) => setDraft({ ...draft, ...to })} />
+    <Form problem={wrong ?? problem} onSubmit={quoteIt} foot={foot}>
+      <VersionFields tariff={tariff} draft={draft} onChange={change} />
       {prices.map((open) => (
         <MoneyField
           key={open.clause}
@@ -142,13 +148,13 @@ function QuoteForm({
           wrong={wrongAt(offer, open.clause)}
           currency={tariff.currency}
           value={draft.typed[open.clause] ?? asTyped(open.price)}
-          onType={(price) => setDraft({ ...draft, typed: { ...draft.typed, [open.clause]: price } })}
+          onType={(price) => change({ typed: { ...draft.typed, [open.clause]: price } })}
         />
       ))}
       <section aria-live="polite">
         <h3>{say('quoteComesTo')}</h3>
         {refused(offer) ? (
-          <ProblemNote problem={sentenceOf(offer)} />
+          <p className="aside">{outside ? say('chooseInside') : offer.sentence}</p>
         ) : (
           show(pricedHere(offer, engagement, organisation.locale))
         )}
@@ -167,8 +173,9 @@ function choicesOf(typed: QuoteDraft['typed'], currency: string): Record<string,
   return Object.fromEntries(read.filter((pair): pair is [string, string] => typeof pair[1] === 'string'));
 }
 
-function sentenceOf({ sentence }: { sentence: string }): Said {
-  return { detail: sentence };
+/** A refusal as the form shows it: beside the price it is about, where it is about one. */
+function sentenceOf({ sentence }: { sentence: string }, clause: string | undefined): Said {
+  return { detail: sentence, ...(clause === undefined ? {} : { pointer: `/choices/${clause}` }) };
 }
 
 /** A price outside its band is said beside its field; the refusal names its clause. */

@@ -23,7 +23,7 @@ export function OptionalFields(
   return (
     <fieldset className="field tariff-wide" aria-label={title}>
       {optional && <Tick label={title} on={on} onChange={toggle} />}
-      {!optional && shape.is === 'group' && <h4>{title}</h4>}
+      {!optional && shape.is === 'group' && <p className="tariff-head">{title}</p>}
       {(on || !optional) && children}
     </fieldset>
   );
