@@ -44,8 +44,13 @@ export const season = words({
   missed: 'missed',
 
   sumHours: 'In this season {played} hours are played, {agreed} agreed and {held} held.',
-  sumHoursShown: 'Of what is shown {played} hours are played, {agreed} agreed and {held} held.',
-  sumMoney: '{toInvoice} is still to invoice; {owed} is owed, {overdue} of it overdue.',
+  sumHoursShown: {
+    one: '{count} call is shown: {played} hours are played, {agreed} agreed and {held} held.',
+    other: '{count} calls are shown: {played} hours are played, {agreed} agreed and {held} held.',
+  },
+  sumToInvoice: '{amount} is still to invoice.',
+  sumOwed: '{amount} is owed, nothing of it overdue.',
+  sumOverdue: '{amount} is owed, {overdue} of it overdue.',
   sumNothing: 'Nothing is owed.',
 
   owedTitle: 'What is owed',

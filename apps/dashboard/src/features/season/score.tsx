@@ -1,7 +1,7 @@
 // The season score: staves from left to right over the weeks, money told beside each, and below them on the same axis
 // the hours of each week.
 import type { SeasonScoreJson } from '@colla/wire';
-import { useEffect, useMemo, useRef } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { season } from '../../catalogue/season.ts';
 import { dayNumber } from '../../local-time.ts';
 import { sayHours } from '../../locale.ts';
@@ -26,6 +26,7 @@ interface ScoreProps {
 
 export function Score({ score, staves, weeks, today }: ScoreProps) {
   const box = useRef<HTMLElement>(null);
+  const [told, setTold] = useState<string>();
   const first = dayNumber(weeks[0]?.monday ?? score.season.from);
   const { names, ruler, chart } = useGeometry(box, { first, weeks: weeks.length, staves: staves.length });
   useEffect(() => {
@@ -44,7 +45,13 @@ export function Score({ score, staves, weeks, today }: ScoreProps) {
       <ScoreHead ruler={ruler} today={today} />
       {staves.map((stave) => (
         <StaveRow key={stave.party} stave={stave}>
-          <ScoreStave stave={stave} ruler={ruler} today={today} />
+          <ScoreStave
+            stave={stave}
+            ruler={ruler}
+            today={today}
+            told={told === stave.party}
+            onTell={setTold}
+          />
         </StaveRow>
       ))}
       <HoursAxis height={chart} top={top} limit={score.weeklyLimit} />

@@ -1,7 +1,7 @@
-// The season in two sentences: its hours, its money.
+// The season in a few sentences: its hours, its money.
 import { season } from '../../catalogue/season.ts';
 import { sayHours, sayMoney } from '../../locale.ts';
-import { isOwing, minutesByStanding, moneyIn } from './sums.ts';
+import { isOwing, isSome, minutesByStanding, moneyIn, type StaveMoney } from './sums.ts';
 import type { StaveJson, WeekInView } from './view.ts';
 
 interface SummingProps {
@@ -12,25 +12,27 @@ interface SummingProps {
 }
 
 export function Summing({ staves, weeks, whole }: SummingProps) {
-  const minutes = minutesByStanding(weeks);
   const sums = moneyIn(staves).filter(isOwing);
-  return (
-    <p className="summing">
-      {season(whole ? 'sumHours' : 'sumHoursShown', {
-        played: sayHours(minutes.played),
-        agreed: sayHours(minutes.agreed),
-        held: sayHours(minutes.held),
-      })}{' '}
-      {sums.length === 0 && season('sumNothing')}
-      {sums
-        .map(({ currency, toInvoice, owed, overdue }) =>
-          season('sumMoney', {
-            toInvoice: sayMoney(toInvoice, currency),
-            owed: sayMoney(owed, currency),
-            overdue: sayMoney(overdue, currency),
-          }),
-        )
-        .join(' ')}
-    </p>
-  );
+  const money = sums.length === 0 ? [season('sumNothing')] : sums.flatMap(sayOwing);
+  return <p className="summing">{[sayWork({ staves, weeks, whole }), ...money].join(' ')}</p>;
+}
+
+function sayWork({ staves, weeks, whole }: SummingProps): string {
+  const { played, agreed, held } = minutesByStanding(weeks);
+  return season(whole ? 'sumHours' : 'sumHoursShown', {
+    count: staves.reduce((calls, { marks }) => calls + marks.length, 0),
+    played: sayHours(played),
+    agreed: sayHours(agreed),
+    held: sayHours(held),
+  });
+}
+
+function sayOwing({ currency, toInvoice, owed, overdue }: StaveMoney): string[] {
+  const amount = sayMoney(owed, currency);
+  return [
+    ...(isSome(toInvoice) ? [season('sumToInvoice', { amount: sayMoney(toInvoice, currency) })] : []),
+    ...(isSome(owed)
+      ? [season(isSome(overdue) ? 'sumOverdue' : 'sumOwed', { amount, overdue: sayMoney(overdue, currency) })]
+      : []),
+  ];
 }
