@@ -8,18 +8,18 @@ import { engagements as say } from '../catalogue/engagements.ts';
 import { CallList } from '../features/engagements/call-list.tsx';
 import { callOf } from '../features/engagements/facts.ts';
 import { Journeys } from '../features/engagements/journeys.tsx';
-import { callMoves, type NextMove, nextMove } from '../features/engagements/moves.ts';
-import { callName, payerNames } from '../features/engagements/names.ts';
+import { callMoves } from '../features/engagements/moves.ts';
+import { payerNames } from '../features/engagements/names.ts';
 import { pricedBy } from '../features/engagements/priced.ts';
 import { Programme } from '../features/engagements/programme.tsx';
 import { Stages } from '../features/engagements/stages.tsx';
 import { isMore, stepReached } from '../features/engagements/steps.ts';
-import { InvoiceBriefs } from '../features/invoices/invoice-briefs.tsx';
-import { PaymentList } from '../features/invoices/payment-list.tsx';
 import { StatementView } from '../features/statements/statement-view.tsx';
-import { sayDay, sayMoney } from '../locale.ts';
+import { sayDay } from '../locale.ts';
 import { Button, Page, Part, Shown } from '../ui/index.ts';
 import { type Asked, EngagementDialog } from './engagement-dialog.tsx';
+import { Money } from './engagement-money.tsx';
+import { Next } from './engagement-next.tsx';
 
 interface WholeProps {
   engagement: EngagementWholeJson;
@@ -125,55 +125,6 @@ function Under({ engagement, leftToInvoice }: { engagement: EngagementWholeJson;
   );
 }
 
-interface NextProps {
-  engagement: EngagementWholeJson;
-  toInvoice: StatementAnswerJson['toInvoice'];
-  now: Temporal.ZonedDateTime;
-  onAsk: (asked: Asked) => void;
-}
-
-/** The one primary action: the next step. */
-function Next({ engagement, toInvoice, now, onAsk }: NextProps) {
-  const move = nextMove(
-    {
-      stage: engagement.stage,
-      calls: engagement.calls.map(callOf),
-      toInvoice,
-      owing: engagement.invoices.filter(({ owed }) => isMore(owed)),
-      ...(engagement.quote ? { quoteUntil: Temporal.ZonedDateTime.from(engagement.quote.validUntil) } : {}),
-    },
-    now,
-  );
-  if (move.is === 'nothing') return null;
-  const call = 'call' in move ? engagement.calls.find(({ id }) => id === move.call) : undefined;
-  if (move.is === 'wait') return call && <span>{say('waitMove', { call: callName(call) })}</span>;
-  const ask = () => onAsk(call ? { is: 'call', move: 'play', call } : (move as Asked));
-  return (
-    <Button kind="primary" onPress={ask}>
-      {sayMove(move, engagement, call && callName(call))}
-    </Button>
-  );
-}
-
-function sayMove(move: NextMove, engagement: EngagementWholeJson, call = ''): string {
-  switch (move.is) {
-    case 'add a call':
-      return say('addCall');
-    case 'quote':
-      return say(move.again ? 'quoteAgain' : 'quote');
-    case 'agree':
-      return say('agreeMove');
-    case 'play':
-      return say('playMove', { call });
-    case 'invoice':
-      return say('invoiceMoveFor', { payer: payerNames(engagement)[move.payer] ?? move.payer });
-    case 'record a payment':
-      return say('paymentMove');
-    default:
-      return say('settleMove');
-  }
-}
-
 /** Under which tariff, since when, by whose word. */
 function Terms({ engagement: { quote, agreement } }: { engagement: EngagementWholeJson }) {
   const under = agreement ?? quote;
@@ -183,52 +134,6 @@ function Terms({ engagement: { quote, agreement } }: { engagement: EngagementWho
     ? say('agreedOn', { name: agreement.acceptedBy, day: sayDay(agreement.agreedAt), tariff, version })
     : say('quotedUntil', { tariff, version, day: sayDay(quote?.validUntil ?? '') });
   return <p className="aside">{sentence}</p>;
-}
-
-interface MoneyProps {
-  engagement: EngagementWholeJson;
-  today: string;
-  toInvoice: StatementAnswerJson['toInvoice'];
-  onAsk: (asked: Asked) => void;
-}
-
-function Money({ engagement, today, toInvoice, onAsk }: MoneyProps) {
-  const { invoices, payments, currency } = engagement;
-  if (!engagement.agreement) return null;
-  const names = payerNames(engagement);
-  return (
-    <>
-      <Part title={say('documents')}>
-        {invoices.length === 0 ? (
-          <p className="aside">{say('noDocuments')}</p>
-        ) : (
-          <InvoiceBriefs
-            invoices={invoices}
-            today={today}
-            onRecord={({ id }) => onAsk({ is: 'record a payment', invoice: id })}
-          />
-        )}
-        <ul className="engagement-still">
-          {toInvoice.map(({ payer, total }) => (
-            <li key={payer}>
-              <span>
-                {say('stillToInvoice', { payer: names[payer] ?? payer, total: sayMoney(total, currency) })}
-              </span>
-              <Button
-                label={say('invoiceMoveFor', { payer: names[payer] ?? payer })}
-                onPress={() => onAsk({ is: 'invoice', payer })}
-              >
-                {say('invoiceMove')}
-              </Button>
-            </li>
-          ))}
-        </ul>
-      </Part>
-      <Part title={say('payments')}>
-        <PaymentList payments={payments} />
-      </Part>
-    </>
-  );
 }
 
 /** What is seldom done stands last: people change, or it comes to nothing. */

@@ -6,7 +6,8 @@ import { engagements as say } from '../../catalogue/engagements.ts';
 import { Button, Dialog, Form, type Said, useStatus } from '../../ui/index.ts';
 import { CallFields } from './call-fields.tsx';
 import { callOf } from './facts.ts';
-import { type CallRow, callInputOf, emptyCall, plannedOf, slipsInCall } from './inquiry.ts';
+import { type CallRow, callInputOf, emptyCall, plannedOf } from './inquiry.ts';
+import { slipsInCall } from './inquiry-slips.ts';
 import { callName } from './names.ts';
 import { writeSpan } from './spans.ts';
 

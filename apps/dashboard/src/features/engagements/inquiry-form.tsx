@@ -13,9 +13,9 @@ import {
   inquiryOf,
   newNames,
   nextKey,
-  slipsIn,
   type WorkRow,
 } from './inquiry.ts';
+import { slipsIn } from './inquiry-slips.ts';
 import { PeopleFields } from './people-fields.tsx';
 import { idsOf, useParties } from './use-parties.ts';
 

@@ -9,9 +9,9 @@ import {
   type InquiryDraft,
   inquiryOf,
   newNames,
-  slipsIn,
   withSoloist,
 } from './inquiry.ts';
+import { slipsIn } from './inquiry-slips.ts';
 
 const zone = 'Europe/London';
 const rehearsal = { ...emptyCall(0, zone), on: '2026-03-03', from: '10:00', until: '11:00', place: 'Room 4' };

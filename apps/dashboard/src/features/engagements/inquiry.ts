@@ -1,9 +1,8 @@
 // An inquiry while it is being written down: who, what, when; read into what the server keeps.
 
-import { span, type WrittenSpan } from '@colla/calendar';
+import type { WrittenSpan } from '@colla/calendar';
 import { CALL_KINDS, type CallKind } from '@colla/hours';
 import { PAYER } from '@colla/rates';
-import { refused } from '@colla/refusal';
 import type { EngagementInput, PartyJson, RequestOf } from '@colla/wire';
 import { pastMidnight } from './spans.ts';
 
@@ -55,11 +54,6 @@ export interface InquiryDraft {
 /** What an inquiry and a later change of it both ask. */
 export type People = Omit<InquiryDraft, 'calls' | 'works'>;
 
-export interface Slip {
-  readonly pointer: string;
-  readonly detail: string;
-}
-
 /** An empty inquiry: one call to fill in, one payer. */
 export function emptyInquiry(zone: string): InquiryDraft {
   return {
@@ -106,52 +100,6 @@ export function newNames(draft: InquiryDraft, known: readonly Pick<PartyJson, 'n
   const names = [draft.soloist, draft.institution, ...draft.payers.map(({ name }) => name)];
   const has = new Set(known.map(({ name }) => name));
   return [...new Set(names.map((name) => name.trim()))].filter((name) => name !== '' && !has.has(name));
-}
-
-/** Everything that is wrong before it is sent; pointers as the server would give them. */
-export function slipsIn(draft: InquiryDraft): Slip[] {
-  const slips: Slip[] = [];
-  if (draft.title.trim() === '') {
-    slips.push({
-      pointer: '/title',
-      detail: 'Give it a name you will know it by, such as “Lieder recital”.',
-    });
-  }
-  for (const [index, call] of draft.calls.entries()) slips.push(...slipsInCall(call, `/calls/${index}`));
-  for (const [index, work] of draft.works.entries()) {
-    if (work.title.trim() === '')
-      slips.push({ pointer: `/programme/${index}/title`, detail: 'Name the work, or take the row out.' });
-    if (!/^\d{0,3}$/.test(work.minutes.trim())) {
-      slips.push({ pointer: `/programme/${index}/minutes`, detail: 'Give whole minutes, such as 12.' });
-    }
-  }
-  if (!/^\d{1,2}$/.test(draft.sharers.trim())) {
-    slips.push({ pointer: '/sharers', detail: 'Give how many soloists share it, such as 1.' });
-  }
-  return [...slips, ...slipsInPayers(draft.payers)];
-}
-
-function slipsInPayers(payers: readonly PayerRow[]): Slip[] {
-  return payers.flatMap(({ role }, index) => {
-    const twice = payers.findIndex((other) => other.role.trim() === role.trim()) < index;
-    if (!twice && role.trim() !== '') return [];
-    const detail = twice
-      ? `Somebody else pays as “${role.trim()}” already. Give this one another role.`
-      : 'Say in which role they pay, as the tariff names it.';
-    return [{ pointer: `/payers/${index}/role`, detail }];
-  });
-}
-
-/** What is wrong with one row of calls. */
-export function slipsInCall(call: CallRow, pointer: string): Slip[] {
-  const missing = (['on', 'from', 'until'] as const).find((field) => call[field] === '');
-  if (missing) {
-    const detail = { on: 'Give the day.', from: 'Give the time it starts.', until: 'Give the time it ends.' };
-    return [{ pointer: `${pointer}/planned/${missing}`, detail: detail[missing] }];
-  }
-  const read = span(plannedOf(call));
-  if (!refused(read)) return [];
-  return [{ pointer: `${pointer}/planned${read.field ?? '/on'}`, detail: read.sentence }];
 }
 
 /** A row's times as written; an end past midnight is on the next day. */

@@ -4,7 +4,8 @@ import { useState } from 'react';
 import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { Button, Dialog, Form, type Said, useStatus } from '../../ui/index.ts';
-import { changeOf, newNames, type People, slipsIn } from './inquiry.ts';
+import { changeOf, newNames, type People } from './inquiry.ts';
+import { slipsIn } from './inquiry-slips.ts';
 import { PeopleFields } from './people-fields.tsx';
 import { idsOf, useParties } from './use-parties.ts';
 

@@ -1,26 +1,11 @@
 // A tariff version is put to the payer; what it comes to is seen, line by line, before it is.
-import { Temporal } from '@colla/calendar';
-import { refused } from '@colla/refusal';
-import type { EngagementWholeJson, OrganisationJson, TariffJson, TariffWholeJson } from '@colla/wire';
+import type { EngagementWholeJson, OrganisationJson, TariffJson } from '@colla/wire';
 import { useState } from 'react';
-import { useAnswer, useSend } from '../../books.ts';
+import { useAnswer } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
-import { asTyped, readTyped, sayDay, sayMoney } from '../../locale.ts';
-import {
-  Button,
-  ButtonLink,
-  Choice,
-  DayField,
-  Dialog,
-  Form,
-  MoneyField,
-  type Said,
-  Shown,
-  useStatus,
-} from '../../ui/index.ts';
-import { factsOf } from './facts.ts';
-import { offerOf, openPrices, versionFor } from './offer.ts';
-import { pricedHere, type ShowPriced } from './priced.ts';
+import { ButtonLink, Choice, Dialog, Shown } from '../../ui/index.ts';
+import type { ShowPriced } from './priced.ts';
+import { QuoteForm } from './quote-form.tsx';
 
 interface QuoteDialogProps {
   engagement: EngagementWholeJson;
@@ -70,147 +55,6 @@ function TariffChoice(props: QuoteDialogProps & { tariffs: readonly TariffJson[]
       <Shown answer={tariff} what={say('fetchingTariffs')}>
         {(tariff) => <QuoteForm key={tariff.id} {...props} tariff={tariff} />}
       </Shown>
-    </div>
-  );
-}
-
-interface QuoteDraft {
-  readonly version: string;
-  /** Prices as typed, by clause. */
-  readonly typed: Readonly<Record<string, string>>;
-  readonly validUntil: string;
-}
-
-/** Days for which a quote is offered to stand, where nobody says otherwise: our own habit, changed in the field. */
-const DAYS_TO_DECIDE = 14;
-
-function QuoteForm({
-  tariff,
-  engagement,
-  organisation,
-  show,
-  onClose,
-}: QuoteDialogProps & { tariff: TariffWholeJson }) {
-  const { send, busy, problem } = useSend('quoteEngagement');
-  const [now] = useState(() => Temporal.Now.zonedDateTimeISO(organisation.zone));
-  const [draft, setDraft] = useState<QuoteDraft>(() => ({
-    version: String(
-      versionFor(tariff.versions, firstDay(engagement) ?? now.toPlainDate().toString())?.version,
-    ),
-    typed: {},
-    validUntil: now.toPlainDate().add({ days: DAYS_TO_DECIDE }).toString(),
-  }));
-  const [wrong, setWrong] = useState<Said>();
-  const status = useStatus();
-  const version = tariff.versions.find(({ version }) => String(version) === draft.version) ?? tariff.latest;
-  const prices = openPrices(version);
-  const choices = choicesOf(draft.typed, tariff.currency);
-  const offer = offerOf(
-    factsOf(engagement, organisation.holidays),
-    { written: version.written, choices },
-    now,
-    organisation.locale,
-  );
-  const outside = prices.find(({ clause }) => wrongAt(offer, clause) !== undefined);
-  const change = (to: Partial<QuoteDraft>) => {
-    setDraft({ ...draft, ...to });
-    setWrong(undefined);
-  };
-  const quoteIt = async () => {
-    const { validUntil } = draft;
-    const body = { tariff: tariff.id, version: version.version, choices, validUntil };
-    if (refused(offer)) return setWrong(sentenceOf(offer, outside?.clause));
-    if (!(await send({ params: { id: engagement.id }, body }))) return;
-    const { total } = pricedHere(offer, engagement, organisation.locale).statement;
-    status(say('nowQuoted', { total: sayMoney(total, tariff.currency), day: sayDay(validUntil) }));
-    onClose();
-  };
-  const foot = (
-    <>
-      <Button type="submit" kind="primary" busy={busy}>
-        {say('quoteIt')}
-      </Button>
-      <Button onPress={onClose}>{say('giveUp')}</Button>
-    </>
-  );
-  return (
-    <Form problem={wrong ?? problem} onSubmit={quoteIt} foot={foot}>
-      <VersionFields tariff={tariff} draft={draft} onChange={change} />
-      {prices.map((open) => (
-        <MoneyField
-          key={open.clause}
-          label={open.sentence}
-          hint={say('band', {
-            from: sayMoney(open.from, tariff.currency),
-            to: sayMoney(open.to, tariff.currency),
-          })}
-          at={`/choices/${open.clause}`}
-          wrong={wrongAt(offer, open.clause)}
-          currency={tariff.currency}
-          value={draft.typed[open.clause] ?? asTyped(open.price)}
-          onType={(price) => change({ typed: { ...draft.typed, [open.clause]: price } })}
-        />
-      ))}
-      <section aria-live="polite">
-        <h3>{say('quoteComesTo')}</h3>
-        {refused(offer) ? (
-          <p className="aside">{outside ? say('chooseInside') : offer.sentence}</p>
-        ) : (
-          show(pricedHere(offer, engagement, organisation.locale))
-        )}
-      </section>
-    </Form>
-  );
-}
-
-function firstDay({ calls }: EngagementWholeJson): string | undefined {
-  return calls.map(({ start }) => start.slice(0, 10)).sort()[0];
-}
-
-/** The prices that can be read as amounts; the field says so of the others. */
-function choicesOf(typed: QuoteDraft['typed'], currency: string): Record<string, string> {
-  const read = Object.entries(typed).map(([clause, price]) => [clause, readTyped(price, currency)] as const);
-  return Object.fromEntries(read.filter((pair): pair is [string, string] => typeof pair[1] === 'string'));
-}
-
-/** A refusal as the form shows it: beside the price it is about, where it is about one. */
-function sentenceOf({ sentence }: { sentence: string }, clause: string | undefined): Said {
-  return { detail: sentence, ...(clause === undefined ? {} : { pointer: `/choices/${clause}` }) };
-}
-
-/** A price outside its band is said beside its field; the refusal names its clause. */
-function wrongAt(offer: ReturnType<typeof offerOf>, clause: string): string | undefined {
-  return refused(offer) && offer.facts.clause === clause ? offer.sentence : undefined;
-}
-
-interface VersionFieldsProps {
-  tariff: TariffWholeJson;
-  draft: QuoteDraft;
-  onChange: (to: Partial<QuoteDraft>) => void;
-}
-
-function VersionFields({ tariff, draft, onChange }: VersionFieldsProps) {
-  const options = tariff.versions.map(({ version, from }) => ({
-    value: String(version),
-    label: say('versionFrom', { version, day: sayDay(from) }),
-  }));
-  return (
-    <div className="fields">
-      {options.length > 1 && (
-        <Choice
-          label={say('version')}
-          at="/version"
-          value={draft.version}
-          options={options}
-          onChoose={(version) => onChange({ version, typed: {} })}
-        />
-      )}
-      <DayField
-        label={say('validUntil')}
-        at="/validUntil"
-        value={draft.validUntil}
-        onType={(validUntil) => onChange({ validUntil })}
-      />
     </div>
   );
 }

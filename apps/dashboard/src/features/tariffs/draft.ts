@@ -3,7 +3,8 @@
 import { KINDS, type Kind, menu, PAYER, selectorSchema, type WrittenTariff } from '@colla/rates';
 import type { RequestOf } from '@colla/wire';
 import { type Parameter, parametersOf, type SchemaNode } from './parameter.ts';
-import { type Fields, type Reader, type Slip, typeFields, writeFields } from './typed.ts';
+import { typeFields } from './shown.ts';
+import { type Fields, type Reader, type Slip, writeFields } from './typed.ts';
 
 export interface ClauseDraft {
   /** Its row on the screen, whatever it is called. */

@@ -5,8 +5,9 @@ import type { ReactNode } from 'react';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { sayDay } from '../../locale.ts';
 import { Button, Buttons, Opens, Part } from '../../ui/index.ts';
-import { addExampleCall, type Example, type ExampleCall, priceExample, startingExample } from './example.ts';
+import { addExampleCall, type Example, type ExampleCall, startingExample } from './example.ts';
 import { CallFields, SoloistFields } from './example-fields.tsx';
+import { priceExample } from './example-priced.ts';
 import type { Reader, Slip } from './typed.ts';
 
 /** A priced statement with the names of its calls; the page says how it is shown. */

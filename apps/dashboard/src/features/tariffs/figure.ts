@@ -1,6 +1,7 @@
 // Whole figures as people type them: minutes as 75, 1:15 or 1.25 h; shares in per cent; counts and days plain.
 
 import { type OrRefusal, Refusal } from '@colla/refusal';
+import { tariffs as say } from '../../catalogue/tariffs.ts';
 import type { FigureUnit } from './parameter.ts';
 
 interface Bounds {
@@ -18,8 +19,7 @@ export function readFigure(text: string, bounds: Bounds, title: string): OrRefus
   const [least, most] = [bounds.least, bounds.most].map((bound) => sayFigure(bound, bounds.unit));
   return new Refusal(
     'tariffs/out-of-range',
-    `“${title}” lies between ${least} and ${most}; ${text} does not.`,
-    {},
+    say('outOfRange', { title, least: least ?? '', most: most ?? '', text }),
   );
 }
 
@@ -48,13 +48,7 @@ function scaled(text: string, decimals: number): number | undefined {
 }
 
 function notAFigure(text: string, unit: FigureUnit): Refusal {
-  const wanted = {
-    minutes: 'minutes: write 75, 1:15 or 1.25 h',
-    share: 'a share: write per cent, such as 50 or 7.5',
-    count: 'a whole number',
-    days: 'a whole number of days',
-  }[unit];
-  return new Refusal('tariffs/not-a-figure', `“${text}” is not ${wanted}.`, {});
+  return new Refusal('tariffs/not-a-figure', say(`not_${unit}`, { text }));
 }
 
 /** The figure as it stands in its field: a share of 750 basis points is `7.5`. */

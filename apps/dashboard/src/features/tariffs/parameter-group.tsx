@@ -4,7 +4,8 @@ import { plainWord, tariffs as say } from '../../catalogue/tariffs.ts';
 import { Button, Options, Tick } from '../../ui/index.ts';
 import type { Parameter, Shape } from './parameter.ts';
 import { slipsAt } from './reading.ts';
-import { type Fields, type Filling, freshOf, type Typed } from './typed.ts';
+import { freshOf } from './shown.ts';
+import type { Fields, Filling, Typed } from './typed.ts';
 
 interface Held {
   title: string;

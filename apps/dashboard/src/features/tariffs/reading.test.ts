@@ -5,7 +5,8 @@ import { readTariff } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
 import { addClause, changeClause, moveClause, openDraft, removeClause, type TariffDraft } from './draft.ts';
-import { addExampleCall, type Example, priceExample, startingExample } from './example.ts';
+import { addExampleCall, type Example, startingExample } from './example.ts';
+import { priceExample } from './example-priced.ts';
 import { readDraft } from './reading.ts';
 
 const reader = { currency: granted(currency('GBP')), locale: 'en-GB', zone: 'Europe/London' };

@@ -5,7 +5,8 @@ import { KINDS, menu } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
 import { selectorParameters, termsParameters } from './draft.ts';
-import { typeFields, writeFields } from './typed.ts';
+import { typeFields } from './shown.ts';
+import { writeFields } from './typed.ts';
 
 const british = { currency: granted(currency('GBP')), locale: 'en-GB' };
 const german = { currency: granted(currency('EUR')), locale: 'de-DE' };

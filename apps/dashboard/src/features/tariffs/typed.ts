@@ -1,9 +1,9 @@
-// What people type into a clause's form, read into its parameters as written; and the way back.
+// What people type into a clause's form, read into its parameters as written.
 
-import { type Currency, fromDecimal, fromTyped, toDecimal } from '@colla/money';
+import { type Currency, fromTyped, toDecimal } from '@colla/money';
 import { refused } from '@colla/refusal';
-import { asTyped } from '../../locale.ts';
-import { readFigure, sayFigure } from './figure.ts';
+import { tariffs as say } from '../../catalogue/tariffs.ts';
+import { readFigure } from './figure.ts';
 import type { Parameter, Shape } from './parameter.ts';
 
 /** What stands in a form: text as typed, marks, lists, groups; undefined where something optional is left out. */
@@ -67,23 +67,23 @@ export function writeFields(
 function write(shape: Shape, typed: Typed, asked: Asked, reader: Reader): Written {
   switch (shape.is) {
     case 'amount':
-      return text(typed, shape.usual, asked, 'an amount, such as 45 or 45.00', (said) => {
+      return text(typed, shape.usual, asked, 'wantedAmount', (said) => {
         const amount = fromTyped(said, reader.currency, reader.locale);
         return refused(amount)
           ? slip(asked, amount.sentence)
           : { value: toDecimal(amount, reader.currency), slips: [] };
       });
     case 'figure':
-      return text(typed, shape.usual, asked, 'a figure', (said) => {
+      return text(typed, shape.usual, asked, 'wantedFigure', (said) => {
         const figure = readFigure(said, shape, asked.title);
         return refused(figure) ? slip(asked, figure.sentence) : { value: figure, slips: [] };
       });
     case 'words':
-      return text(typed, shape.usual, asked, 'a few words', (value) => ({ value, slips: [] }));
+      return text(typed, shape.usual, asked, 'wantedWords', (value) => ({ value, slips: [] }));
     case 'time':
-      return text(typed, undefined, asked, 'a time of day, such as 20:00', (value) => ({ value, slips: [] }));
+      return text(typed, undefined, asked, 'wantedTime', (value) => ({ value, slips: [] }));
     case 'choice':
-      return text(typed, shape.usual, asked, 'one of the list', (value) => ({ value, slips: [] }));
+      return text(typed, shape.usual, asked, 'wantedChoice', (value) => ({ value, slips: [] }));
     case 'yes or no':
       return (typed === true) === shape.usual ? nothing : { value: typed === true, slips: [] };
     default:
@@ -103,7 +103,7 @@ function writeMany(
     case 'own words': {
       const words = typeof typed === 'string' ? wordsIn(typed) : itemsOf(typed);
       if (words.length > 0) return { value: words, slips: [] };
-      return shape.least === 0 ? nothing : missing(asked, 'one at least');
+      return shape.least === 0 ? nothing : missing(asked, 'wantedOne');
     }
     case 'list': {
       const items = itemsOf(typed).map((item, index) =>
@@ -129,7 +129,7 @@ function text(
   typed: Typed,
   usual: string | number | undefined,
   asked: Asked,
-  wanted: string,
+  wanted: Wanted,
   read: (said: string) => Written,
 ): Written {
   const said = typeof typed === 'string' ? typed.trim() : '';
@@ -137,71 +137,14 @@ function text(
   return usual === undefined ? missing(asked, wanted) : nothing;
 }
 
-function missing(asked: Asked, wanted: string): Written {
-  return asked.optional ? nothing : slip(asked, `“${asked.title}” is empty. Give ${wanted}.`);
+type Wanted = 'wantedAmount' | 'wantedFigure' | 'wantedWords' | 'wantedTime' | 'wantedChoice' | 'wantedOne';
+
+function missing(asked: Asked, wanted: Wanted): Written {
+  return asked.optional ? nothing : slip(asked, say('empty', { title: asked.title, wanted: say(wanted) }));
 }
 
 function slip({ pointer }: Asked, detail: string): Written {
   return { slips: [{ pointer, detail }] };
-}
-
-/** What a form shows for parameters as written; usual values where nothing is written. */
-export function typeFields(parts: readonly Parameter[], written: unknown, reader: Reader): Fields {
-  const values = recordOf(written);
-  return Object.fromEntries(
-    parts.map(({ name, optional, shape }) => [name, type(shape, values[name], optional, reader)]),
-  );
-}
-
-function type(shape: Shape, written: unknown, optional: boolean, reader: Reader): Typed {
-  switch (shape.is) {
-    case 'amount':
-      return sayAmount(written ?? shape.usual, reader);
-    case 'figure': {
-      const figure = written ?? shape.usual;
-      return figure === undefined ? '' : sayFigure(Number(figure), shape.unit);
-    }
-    case 'words':
-    case 'choice':
-      return String(written ?? shape.usual ?? (shape.is === 'choice' && !optional ? shape.words[0] : ''));
-    case 'time':
-      return String(written ?? '');
-    case 'yes or no':
-      return written === undefined ? shape.usual : written === true;
-    case 'several':
-    case 'clauses':
-      return Array.isArray(written) ? written.map(String) : [];
-    case 'own words':
-      return Array.isArray(written) ? written.join('; ') : '';
-    case 'list':
-      return Array.isArray(written)
-        ? written.map((item) => type(shape.of, item, false, reader))
-        : Array.from({ length: shape.least }, () => type(shape.of, undefined, false, reader));
-    case 'group':
-      return written === undefined && optional ? undefined : typeFields(shape.parts, written, reader);
-    case 'variant':
-      return written === undefined && optional ? undefined : typeVariant(shape, written, reader);
-  }
-}
-
-function typeVariant(shape: Extract<Shape, { is: 'variant' }>, written: unknown, reader: Reader): Fields {
-  const word = recordOf(written)[shape.by];
-  const variant = shape.variants.find((variant) => variant.word === word) ?? shape.variants[0];
-  return {
-    [shape.by]: variant?.word ?? '',
-    ...typeFields(variant?.parts ?? [], written, reader),
-  };
-}
-
-/** A fresh value for a form, where one is added: a step of a scale, one of two variants. */
-export function freshOf(shape: Shape, reader: Reader): Typed {
-  return type(shape, undefined, false, reader);
-}
-
-function sayAmount(written: unknown, { currency, locale }: Reader): string {
-  if (written === undefined) return '';
-  const amount = fromDecimal(String(written), currency);
-  return refused(amount) ? String(written) : asTyped(toDecimal(amount, currency), locale);
 }
 
 /** Words parted by semicolons: a name may hold a comma. */
@@ -218,8 +161,4 @@ export function fieldsOf(typed: Typed): Fields {
 
 export function itemsOf(typed: Typed): readonly Typed[] {
   return Array.isArray(typed) ? typed : [];
-}
-
-function recordOf(written: unknown): Readonly<Record<string, unknown>> {
-  return typeof written === 'object' && written !== null ? (written as Record<string, unknown>) : {};
 }

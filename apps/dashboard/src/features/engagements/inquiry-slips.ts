@@ -1,0 +1,54 @@
+// What is wrong with an inquiry before it is sent, said beside its fields.
+
+import { span } from '@colla/calendar';
+import { refused } from '@colla/refusal';
+import { engagements as say } from '../../catalogue/engagements.ts';
+import { type CallRow, type InquiryDraft, type PayerRow, plannedOf } from './inquiry.ts';
+
+export interface Slip {
+  readonly pointer: string;
+  readonly detail: string;
+}
+
+/** Everything that is wrong before it is sent; pointers as the server would give them. */
+export function slipsIn(draft: InquiryDraft): Slip[] {
+  const slips: Slip[] = [];
+  if (draft.title.trim() === '') {
+    slips.push({
+      pointer: '/title',
+      detail: say('wrongTitle'),
+    });
+  }
+  for (const [index, call] of draft.calls.entries()) slips.push(...slipsInCall(call, `/calls/${index}`));
+  for (const [index, work] of draft.works.entries()) {
+    if (work.title.trim() === '')
+      slips.push({ pointer: `/programme/${index}/title`, detail: say('wrongWork') });
+    if (!/^\d{0,3}$/.test(work.minutes.trim())) {
+      slips.push({ pointer: `/programme/${index}/minutes`, detail: say('wrongMinutes') });
+    }
+  }
+  if (!/^\d{1,2}$/.test(draft.sharers.trim())) {
+    slips.push({ pointer: '/sharers', detail: say('wrongSharers') });
+  }
+  return [...slips, ...slipsInPayers(draft.payers)];
+}
+
+function slipsInPayers(payers: readonly PayerRow[]): Slip[] {
+  return payers.flatMap(({ role }, index) => {
+    const twice = payers.findIndex((other) => other.role.trim() === role.trim()) < index;
+    if (!twice && role.trim() !== '') return [];
+    const detail = twice ? say('wrongRoleTwice', { role: role.trim() }) : say('wrongRole');
+    return [{ pointer: `/payers/${index}/role`, detail }];
+  });
+}
+
+/** What is wrong with one row of calls. */
+export function slipsInCall(call: CallRow, pointer: string): Slip[] {
+  const missing = (['on', 'from', 'until'] as const).find((field) => call[field] === '');
+  if (missing) {
+    return [{ pointer: `${pointer}/planned/${missing}`, detail: say(`wrong_${missing}`) }];
+  }
+  const read = span(plannedOf(call));
+  if (!refused(read)) return [];
+  return [{ pointer: `${pointer}/planned${read.field ?? '/on'}`, detail: read.sentence }];
+}
