@@ -23,13 +23,11 @@ export const invoices = words({
   overdue: 'overdue by {days}',
   partPaid: 'part paid, {rest}',
   days: { one: 'one day', other: '{count} days' },
-  owedInAll: 'Owed in all',
   one: 'Invoice {number}',
   oneUnder: 'To {payer}. Issued {issued}, due {due}: {standing}.',
   engagement: 'Engagement',
   lines: 'What it asks for',
   arithmetic: 'Worked out',
-  clause: 'Clause',
   tax: '{name} on {base}',
   taxInside: '{name} inside the prices, on {base}',
   net: 'Before tax',
@@ -57,7 +55,6 @@ export const invoices = words({
   recordedCredit: '{amount} from {payer} is recorded, of which {credit} is kept as credit.',
   keepCredit: 'Keep {over} as credit',
   correct: 'Correct the amount',
-  moreThanOwed: 'More came in than is owed',
   credit: '{amount} of it kept as credit',
 });
 

@@ -2,10 +2,8 @@
 import { words } from './words.ts';
 
 export const statements = words({
-  lines: 'What it comes to',
   payer: '{name} pays',
   nothing: 'Nothing is owed.',
-  clause: 'Clause',
   facts: 'From',
   arithmetic: 'Worked out',
   calls: 'For',
@@ -34,5 +32,4 @@ export const statements = words({
   owesAmount: 'a sum',
   owesDeposit: 'the deposit',
   ifCancelled: 'Cancelling everything still ahead now would leave',
-  tariff: 'Under “{name}”, version {version}.',
 });
