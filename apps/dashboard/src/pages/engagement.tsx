@@ -4,17 +4,18 @@ import { useLocation } from 'wouter';
 import { useAnswer } from '../books.ts';
 import { engagements as say } from '../catalogue/engagements.ts';
 import { InquiryForm } from '../features/engagements/inquiry-form.tsx';
-import { Page, Shown } from '../ui/index.ts';
+import { Page } from '../ui/index.ts';
 import { EngagementWhole } from './engagement-whole.tsx';
+import { ShownPage } from './shown-page.tsx';
 
 export function Screen({ id = 'new' }: { id?: string | undefined }) {
   const organisation = useAnswer('getOrganisation', {});
   return (
-    <Shown answer={organisation} what={say('fetchingOne')}>
+    <ShownPage answer={organisation} what={say('fetchingOne')} title={say('title')}>
       {(organisation) =>
         id === 'new' ? <Inquiry organisation={organisation} /> : <One id={id} organisation={organisation} />
       }
-    </Shown>
+    </ShownPage>
   );
 }
 
@@ -34,8 +35,8 @@ function Inquiry({ organisation }: { organisation: OrganisationJson }) {
 function One({ id, organisation }: { id: string; organisation: OrganisationJson }) {
   const answer = useAnswer('getEngagement', { params: { id } });
   return (
-    <Shown answer={answer} what={say('fetchingOne')}>
+    <ShownPage answer={answer} what={say('fetchingOne')} title={say('title')}>
       {(engagement) => <EngagementWhole engagement={engagement} organisation={organisation} />}
-    </Shown>
+    </ShownPage>
   );
 }

@@ -11,13 +11,14 @@ import { sayStanding } from '../features/invoices/standing.ts';
 import { todayIn } from '../local-time.ts';
 import { sayDay } from '../locale.ts';
 import { Button, ButtonLink, Page, Part, Shown } from '../ui/index.ts';
+import { ShownPage } from './shown-page.tsx';
 
 export function Screen({ id = '' }: { id?: string | undefined }) {
   const answer = useAnswer('getInvoice', { params: { id } });
   return (
-    <Shown answer={answer} what={say('fetchingOne')}>
+    <ShownPage answer={answer} what={say('fetchingOne')} title={say('title')}>
       {(invoice) => <Invoice invoice={invoice} />}
-    </Shown>
+    </ShownPage>
   );
 }
 

@@ -12,12 +12,13 @@ import { TariffEditor } from '../features/tariffs/tariff-editor.tsx';
 import { TariffSentences } from '../features/tariffs/tariff-sentences.tsx';
 import { todayIn } from '../local-time.ts';
 import { sayDay, spokenLocale } from '../locale.ts';
-import { Button, Page, Shown, useStatus } from '../ui/index.ts';
+import { Button, Page, useStatus } from '../ui/index.ts';
+import { ShownPage } from './shown-page.tsx';
 
 export function Screen({ id = 'new' }: { id?: string | undefined }) {
   const organisation = useAnswer('getOrganisation', {});
   return (
-    <Shown answer={organisation} what={say('fetchingOne')}>
+    <ShownPage answer={organisation} what={say('fetchingOne')} title={say('title')}>
       {(organisation) =>
         id === 'new' ? (
           <NewTariff organisation={organisation} />
@@ -25,7 +26,7 @@ export function Screen({ id = 'new' }: { id?: string | undefined }) {
           <Tariff id={id} organisation={organisation} />
         )
       }
-    </Shown>
+    </ShownPage>
   );
 }
 
@@ -63,7 +64,7 @@ function Tariff({ id, organisation }: { id: string; organisation: OrganisationJs
   const answer = useAnswer('getTariff', { params: { id } });
   const [writing, setWriting] = useState(false);
   return (
-    <Shown answer={answer} what={say('fetchingOne')}>
+    <ShownPage answer={answer} what={say('fetchingOne')} title={say('title')}>
       {(tariff) =>
         writing ? (
           <NewVersion tariff={tariff} organisation={organisation} onDone={() => setWriting(false)} />
@@ -85,7 +86,7 @@ function Tariff({ id, organisation }: { id: string; organisation: OrganisationJs
           </Page>
         )
       }
-    </Shown>
+    </ShownPage>
   );
 }
 
