@@ -9,5 +9,6 @@ export const ui = words({
   again: 'Try again',
   notKept: 'Nothing was kept yet. See the marked field.',
   more: 'Show more',
+  table: 'Table: {caption}',
   pick: 'Choose…',
 });

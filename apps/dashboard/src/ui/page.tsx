@@ -12,14 +12,19 @@ interface PageProps {
   children: ReactNode;
 }
 
+/** True once a first screen has been shown. */
+let begun = false;
+
 export function Page({ title, under, actions, children }: PageProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     document.title = `${title} · Colla Parte`;
   }, [title]);
   useEffect(() => {
-    // Who comes from another screen begins at its title; who opens the program begins at the top.
-    if (document.activeElement !== document.body) heading.current?.focus();
+    // Who comes from another screen begins at its title, even where the link that led here is gone by now; who
+    // opens the program begins at the top.
+    if (begun) heading.current?.focus();
+    begun = true;
   }, []);
   return (
     <main className="page" id="page">

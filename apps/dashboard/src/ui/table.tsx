@@ -1,5 +1,6 @@
 // A table; on a phone its rows become labelled lists, or, where figures must stay in columns, it moves sideways.
 import type { ReactNode } from 'react';
+import { ui } from '../catalogue/ui.ts';
 import './table.css';
 
 export interface Column<Row> {
@@ -55,7 +56,7 @@ export function Table<Row>({
   if (narrow === 'rows') return table;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard
-    <section className="sideways" tabIndex={0} aria-label={caption}>
+    <section className="sideways" tabIndex={0} aria-label={ui('table', { caption })}>
       {table}
     </section>
   );
