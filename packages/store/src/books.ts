@@ -5,7 +5,10 @@ import type { Agreement, Engagement, Organisation, Party, Stage } from '@colla/e
 import type { Asked, Invoice, InvoiceDraft, Payment } from '@colla/invoicing';
 import type { Tariff } from '@colla/rates';
 
-/** A page of a list, and the cursor of the next. Cursors are opaque. */
+/**
+ * A page of a list, and the cursor of the next. Cursors are opaque: one that is not of this list is refused by
+ * throwing `Refused` (`store/bad-cursor`).
+ */
 export interface Page<Item> {
   readonly items: readonly Item[];
   readonly next?: string;
@@ -40,6 +43,10 @@ export interface KeptInvoice {
   readonly paid: bigint;
 }
 
+/**
+ * Where the books say no they throw `Refused`, and the transaction is undone. An id that is none, or that nobody
+ * has, finds nothing. Instants are kept to the microsecond.
+ */
 export interface Books {
   organisation(): Promise<Organisation>;
   changeOrganisation(to: Organisation): Promise<void>;
@@ -85,7 +92,10 @@ export interface Books {
 
 /** An open database. Everything but organisations and sessions is reached through the books of one organisation. */
 export interface Store {
-  /** Runs `work` in one transaction, as the role that row-level security binds, for one organisation. */
+  /**
+   * Runs `work` in one transaction, as the role that row-level security binds, for one organisation. The books are
+   * of no use afterwards. One is not begun inside another: the embedded database has one connection, and would wait.
+   */
   within<Answer>(organisation: string, work: (books: Books) => Promise<Answer>): Promise<Answer>;
   /** The organisations of this database, oldest first. */
   organisations(): Promise<string[]>;

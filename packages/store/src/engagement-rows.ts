@@ -9,9 +9,10 @@ import {
   partsWanted,
   type Work,
 } from '@colla/engagements';
-import { type Call, inOrder, type Standing, timesOf } from '@colla/hours';
+import { inOrder } from '@colla/hours';
 import type { Cost } from '@colla/rates';
 import type { Leg } from '@colla/travel';
+import { callOf, callRow } from './call-rows.ts';
 import { moment, momentIf, zoneOf } from './moments.ts';
 import { type NewRow, present, type Row } from './rows.ts';
 import type { agreements, calls, costs, engagements, legs, payers, works } from './tables/index.ts';
@@ -131,59 +132,6 @@ function summaryRow({ calls, programme }: EngagementFacts) {
   };
 }
 
-type OfEngagement = 'engagementId' | 'position';
-
-function callRow(call: Call): Omit<NewRow<typeof calls>, OfEngagement> {
-  const { id, kind, label, place, planned } = call;
-  return {
-    ...{ id, kind, place },
-    label: label ?? null,
-    startsAt: planned.start.toInstant(),
-    endsAt: planned.end.toInstant(),
-    zone: sameZone(planned),
-    on: timesOf(call).start.toPlainDate(),
-    ...standingRow(call.standing),
-  };
-}
-
-function standingRow(
-  standing: Standing,
-): Pick<NewRow<typeof calls>, 'standing'> & Partial<NewRow<typeof calls>> {
-  switch (standing.is) {
-    case 'agreed':
-      return { standing: 'agreed' };
-    case 'held': {
-      const { lapsesAt, onlyIf } = standing;
-      return {
-        standing: 'held',
-        onlyIf: onlyIf ?? null,
-        ...(lapsesAt ? { lapsesAt: lapsesAt.toInstant(), lapsesZone: zoneOf(lapsesAt) } : {}),
-      };
-    }
-    case 'played': {
-      const { start, end } = standing.times;
-      return {
-        standing: 'played',
-        playedFrom: start.toInstant(),
-        playedUntil: end.toInstant(),
-        playedZone: sameZone(standing.times),
-      };
-    }
-    case 'cancelled': {
-      const { at, by, reason, wasAgreed } = standing;
-      return { standing: 'cancelled', wordAt: at.toInstant(), wordZone: zoneOf(at), by, reason, wasAgreed };
-    }
-    case 'missed':
-      return { standing: 'missed', by: standing.by, reason: standing.reason };
-  }
-}
-
-/** The zone of a span: that of its one place. A span between two places is a broken invariant. */
-function sameZone({ start, end }: { start: Temporal.ZonedDateTime; end: Temporal.ZonedDateTime }) {
-  if (start.timeZoneId !== end.timeZoneId) throw new Error('a call begins and ends in two zones');
-  return zoneOf(start);
-}
-
 function agreementRow(agreement: Agreement): Omit<NewRow<typeof agreements>, 'engagementId'> {
   const { id, tariff, sentences, calls, agreedAt, acceptedBy } = agreement;
   return {
@@ -208,31 +156,6 @@ function factsOf(rows: EngagementRows): EngagementFacts {
     soloist: present({ level, instrument, study }),
     askedAt: moment(askedAt, askedZone),
   };
-}
-
-function callOf(row: Row<typeof calls>): Call {
-  const { id, kind, label, place, startsAt, endsAt, zone } = row;
-  return {
-    ...present({ id, kind, label, place }),
-    planned: { start: moment(startsAt, zone), end: moment(endsAt, zone) },
-    standing: standingOf(row),
-  };
-}
-
-function standingOf(row: Row<typeof calls>): Standing {
-  const { standing, onlyIf, by, reason, wasAgreed } = row;
-  const at = momentIf(row.wordAt, row.wordZone);
-  const start = momentIf(row.playedFrom, row.playedZone);
-  const end = momentIf(row.playedUntil, row.playedZone);
-  const lapsesAt = momentIf(row.lapsesAt, row.lapsesZone);
-  if (standing === 'agreed') return { is: 'agreed' };
-  if (standing === 'held') return { is: 'held', ...(lapsesAt ? { lapsesAt } : {}), ...present({ onlyIf }) };
-  if (standing === 'played' && start && end) return { is: 'played', times: { start, end } };
-  if (standing === 'missed' && by && reason) return { is: 'missed', by, reason };
-  if (standing === 'cancelled' && at && by && reason && wasAgreed !== null) {
-    return { is: 'cancelled', at, by, reason, wasAgreed };
-  }
-  throw new Error(`call ${row.id} stands as ${standing} without what belongs to that`);
 }
 
 function workOf(row: Row<typeof works>): Work {

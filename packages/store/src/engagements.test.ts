@@ -4,6 +4,7 @@ import { Temporal } from '@colla/calendar';
 import { addCall, cancel, decline, type Engagement, lapse, releaseCall, settle } from '@colla/engagements';
 import type { Standing } from '@colla/hours';
 import { granted } from '@colla/refusal';
+import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import {
   agreed,
@@ -124,6 +125,31 @@ describe.each(databases)('$name', (database) => {
   test('words in any script, quotation marks and line ends come back as they were typed', async () => {
     await roundTrip(
       inquiry(cast, { title: 'Żółć “\\n{a,"b"}”\n\t— 音楽 🎹', circumstances: ['a,b', '{}', '"', '\\'] }),
+    );
+  });
+
+  test('any instant to the microsecond in any zone, any amount of eight bytes, and any words come back', async () => {
+    const places = [
+      'UTC',
+      'Europe/Lisbon',
+      'America/St_Johns',
+      'Asia/Kathmandu',
+      'Pacific/Apia',
+      'Australia/Lord_Howe',
+    ];
+    // From the year 1 to 9999, in microseconds.
+    const microseconds = fc.bigInt({ min: -62_135_596_800_000_000n, max: 253_402_300_799_999_999n });
+    const moments = fc
+      .tuple(microseconds, fc.constantFrom(...places))
+      .map(([since, place]) => new Temporal.ZonedDateTime(since * 1000n, place));
+    const amounts = fc.bigInt({ min: -(2n ** 63n), max: 2n ** 63n - 1n });
+    const words = fc.string({ unit: 'grapheme', minLength: 1 }).filter((text) => !text.includes('\0'));
+    await fc.assert(
+      fc.asyncProperty(moments, amounts, words, async (askedAt, amount, title) => {
+        const costs = [{ id: newId(), on: day('2026-03-14'), what: title, amount }];
+        await roundTrip(inquiry(cast, { askedAt, title, costs }));
+      }),
+      { numRuns: 40 },
     );
   });
 
