@@ -86,6 +86,10 @@ export class Desk {
   readonly entitlements: Drawn[] = [];
   deposit: { clause: string; amount: bigint; due: readonly EventDay[]; arithmetic: string } | undefined;
   payment: { clause: string; due: readonly EventDay[]; gate: boolean } | undefined;
+  /** For a line of a cancellation or a limit, by its key: the clauses whose lines it stands for. */
+  private readonly standsFor = new Map<string, readonly string[]>();
+  /** For a line that is a share of others, by its key: the lines it is taken of. */
+  readonly takenOf = new Map<string, readonly Line[]>();
   private readonly byCall: ReadonlyMap<string, Item>;
   private readonly shares = new Map<Rivalry, ReadonlyMap<string, readonly Item[]>>();
 
@@ -138,12 +142,13 @@ export class Desk {
   }
 
   /**
-   * The lines so far that a clause speaks of: those of the clauses it names, or any; of calls that all fit. A
+   * The lines so far that a clause speaks of: those of the clauses it names (and what a cancellation or a
+   * limit made of them), or any; of calls that all fit. A
    * line without calls fits where the engagement does, unless the clause asks for calls and names no clause.
    */
   linesOf(clause: ClauseHead, named: readonly string[] | undefined): Line[] {
     return this.lines.filter((line) => {
-      if (named && !named.includes(line.clause)) return false;
+      if (named && !this.isOneOf(line, named)) return false;
       if (line.calls.length === 0)
         return fitsEngagement(clause.for, this.facts) && (named !== undefined || !asksOfCalls(clause.for));
       return line.calls.every((id) => {
@@ -151,6 +156,18 @@ export class Desk {
         return item !== undefined && fitsCall(clause.for, item.call, this.facts);
       });
     });
+  }
+
+  /** Notes that a line stands for what others charged, less what was taken off them. */
+  stand({ key }: Line, forThese: readonly Line[]): void {
+    const charged = forThese.filter((line) => !(line.category === 'discount' && this.takenOf.has(line.key)));
+    this.standsFor.set(key, [...new Set(charged.map((line) => line.clause))]);
+  }
+
+  private isOneOf(line: Line, named: readonly string[]): boolean {
+    if (named.includes(line.clause)) return true;
+    const behind = this.standsFor.get(line.key) ?? [];
+    return behind.length > 0 && behind.every((clause) => named.includes(clause));
   }
 
   /** The calls that are a clause's to price or to judge, worked out once for all clauses. */

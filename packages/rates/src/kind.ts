@@ -10,9 +10,9 @@ import type { Voice } from './voice.ts';
 /**
  * The order in which clauses do their work, whatever order they are written in:
  * which calls count, and how far (standing) → hours and packages that cover them (coverage) → rates for what
- * is left → supplements → discounts → limits → the deposit → what a cancellation leaves → travel and costs →
- * who pays → tax → when. A clause that names others waits for them. Within a phase clauses work in the order
- * written, which matters only to those that draw on the same calls: entitlements and packages.
+ * is left → supplements → discounts → what a cancellation leaves → limits → the deposit → travel and costs →
+ * who pays → tax → when. A clause that names others waits for them. Within a phase clauses work by their rank,
+ * then in the order written, which matters only to those that draw on the same calls: entitlements and packages.
  */
 export const PHASES = [
   'standing',
@@ -20,9 +20,9 @@ export const PHASES = [
   'rates',
   'supplements',
   'discounts',
+  'cancellation',
   'limits',
   'deposit',
-  'cancellation',
   'travel',
   'split',
   'tax',
@@ -86,6 +86,8 @@ export interface ClauseKind<Kind extends string, Schema extends z.ZodType> {
   readonly contradictions?: (terms: z.output<Schema>) => string[];
   /** Clauses it names by id. */
   readonly names?: (terms: z.output<Schema>) => readonly string[];
+  /** Its place among clauses that work in the same phase, the lowest first; as written where left out. */
+  readonly rank?: (terms: z.output<Schema>) => number;
   /** The kinds of clause without which it cannot say what is owed. */
   readonly needs?: (terms: z.output<Schema>) => readonly string[];
   /** What it does, phase by phase. */

@@ -16,6 +16,7 @@ interface AnyKind {
   readonly sentence: (terms: unknown, said: { voice: Voice; for: Selector; payer: string }) => string;
   readonly contradictions?: (terms: unknown) => string[];
   readonly names?: (terms: unknown) => readonly string[];
+  readonly rank?: (terms: unknown) => number;
   readonly needs?: (terms: unknown) => readonly string[];
   readonly phases: Partial<Record<Phase, (terms: unknown, desk: Desk, clause: ClauseHead) => void>>;
 }
@@ -32,6 +33,11 @@ export function rivalryOf(clause: Clause): Rivalry | undefined {
 /** The clauses it speaks of, by id. */
 export function namesOf(clause: Clause): readonly string[] {
   return kindOf(clause).names?.(clause.terms) ?? [];
+}
+
+/** Its place among clauses that work in the same phase. */
+export function rankOf(clause: Clause): number {
+  return kindOf(clause).rank?.(clause.terms) ?? 0;
 }
 
 /** The kinds of clause it cannot do without. */

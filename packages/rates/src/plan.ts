@@ -2,7 +2,7 @@
 
 import type { Desk } from './desk.ts';
 import { type ClauseHead, PHASES, type Phase, type Rivalry } from './kind.ts';
-import { kindOf, namesOf, rivalryOf } from './kinds.ts';
+import { kindOf, namesOf, rankOf, rivalryOf } from './kinds.ts';
 import { closer, fitsEngagement } from './selector.ts';
 import type { Clause, Tariff } from './tariff.ts';
 
@@ -17,9 +17,8 @@ const plans = new WeakMap<Tariff, Plan>();
 export function planOf(tariff: Tariff): Plan {
   const known = plans.get(tariff);
   if (known) return known;
-  const byPhase = PHASES.flatMap((phase) =>
-    tariff.clauses.flatMap((clause) => stepOf(clause, phase, tariff)),
-  );
+  const byRank = tariff.clauses.toSorted((one, other) => rankOf(one) - rankOf(other));
+  const byPhase = PHASES.flatMap((phase) => byRank.flatMap((clause) => stepOf(clause, phase, tariff)));
   const plan: Plan = {
     steps: afterThoseTheyName(byPhase),
     rivals: { price: rivalsOf(tariff, 'price'), fall: rivalsOf(tariff, 'fall') },

@@ -310,6 +310,12 @@ describe('clauses that contradict are refused', () => {
       'Clause “discount”: It takes off more than the whole: give a share of 100 % or less.',
     ],
     [
+      'a most for each week of everything',
+      [clause('limit', { each: 'week', most: '100.00' })],
+      '/clauses/0/terms',
+      'Clause “limit”: What is for the whole engagement belongs to no one week: name the clauses that it holds.',
+    ],
+    [
       'a limit that limits nothing',
       [clause('limit', {})],
       '/clauses/0/terms',

@@ -83,14 +83,15 @@ function basesOf(on: readonly string[] | undefined, { desk, clause, category }: 
 }
 
 function addShares({ share }: By<'share'>, bases: readonly Line[], place: Place): void {
-  for (const line of bases) {
-    place.desk.charge(place.clause, {
-      ...ofBase(share, line.amount, place),
-      calls: line.calls,
-      about: line.key,
-      payer: line.payer,
-      facts: [{ name: 'on', value: line.what }],
+  for (const base of bases) {
+    const line = place.desk.charge(place.clause, {
+      ...ofBase(share, base.amount, place),
+      calls: base.calls,
+      about: base.key,
+      payer: base.payer,
+      facts: [{ name: 'on', value: base.what }],
     });
+    place.desk.takenOf.set(line.key, [base]);
   }
 }
 
@@ -99,12 +100,13 @@ function addShareOfSum({ share }: By<'share'>, bases: readonly Line[], place: Pl
   for (const payer of new Set(bases.map((line) => line.payer))) {
     const lines = bases.filter((line) => line.payer === payer);
     const sum = lines.reduce((sum, line) => sum + line.amount, 0n);
-    place.desk.charge(place.clause, {
+    const line = place.desk.charge(place.clause, {
       ...ofBase(share, sum, place),
       calls: [...new Set(lines.flatMap((line) => line.calls))],
       about: payer,
       payer,
     });
+    place.desk.takenOf.set(line.key, lines);
   }
 }
 

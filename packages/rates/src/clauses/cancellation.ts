@@ -12,6 +12,7 @@ import { leave } from './fallen.ts';
 import {
   owedAt,
   owedEver,
+  plainly,
   sayBoundary,
   sayNotice,
   sayScale,
@@ -157,7 +158,8 @@ function judge(terms: Terms, desk: Desk, clause: ClauseHead): void {
     if (standing.by === 'pianist') return verdict({ owes: 'nothing' }, 'the pianist’s own absence', call);
     if (forgives(terms, standing.reason, wordOf(call), forgiven))
       return verdict({ owes: 'nothing' }, `forgiven: ${standing.reason}`, call);
-    if (standing.is === 'missed') return verdict(terms.noShow ?? terms.otherwise, 'no word came', call);
+    if (standing.is === 'missed')
+      return verdict(plainly(terms.noShow ?? terms.otherwise), 'no word came', call);
     return byNotice(call, standing.at);
   }
 

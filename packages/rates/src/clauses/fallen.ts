@@ -1,7 +1,6 @@
 // What fallen calls leave on the statement: their lines as if held are replaced by one that says what is owed.
 
-import { principalCall } from '@colla/hours';
-import type { Charge, Desk, Verdict } from '../desk.ts';
+import type { Charge, Desk, Owes, Verdict } from '../desk.ts';
 import type { ClauseHead } from '../kind.ts';
 import type { Line } from '../line.ts';
 
@@ -39,19 +38,35 @@ function fallenTogether(desk: Desk, clause: ClauseHead): Map<string, Group> {
 }
 
 /**
- * The verdict that a line goes by: that on its call; for several calls that all fell, that on the one they lead
- * up to; for a line without calls, as for all calls together. Undefined where any of them still stands. Hours
- * covered are drawn already, and stay.
+ * The verdict that a line goes by: that on its call; for several calls that all fell, the one that leaves the
+ * most; for a line without calls, as for all calls together; for a share, as for what it is taken of. Undefined
+ * where any of them still stands. Hours covered are drawn already, and stay.
  */
 function verdictOn(line: Line, desk: Desk): Verdict | undefined {
   if (line.category === 'entitlement') return undefined;
+  const bases = desk.takenOf.get(line.key);
+  if (bases) return mostOf(bases.map((base) => verdictOn(base, desk)));
   const items =
     line.calls.length > 0
       ? line.calls.map((id) => desk.item(id))
       : desk.items.filter((item) => desk.counts(item));
-  if (items.some((item) => item?.verdict === undefined)) return undefined;
-  const principal = principalCall(items.flatMap((item) => (item ? [item.call] : [])));
-  return desk.item(principal?.id)?.verdict;
+  return mostOf(items.map((item) => item?.verdict));
+}
+
+/** The verdict that leaves the most; undefined where one is missing. */
+function mostOf(verdicts: readonly (Verdict | undefined)[]): Verdict | undefined {
+  let most: Verdict | undefined;
+  for (const verdict of verdicts) {
+    if (verdict === undefined) return undefined;
+    if (!most || shareLeft(verdict.terms) > shareLeft(most.terms)) most = verdict;
+  }
+  return most;
+}
+
+/** The share of a fee that a verdict leaves, in basis points; a sum that stands instead of the fee leaves none of it. */
+function shareLeft(terms: Owes): number {
+  if (terms.owes === 'all') return 10_000;
+  return terms.owes === 'share' ? terms.share : 0;
 }
 
 function settle(desk: Desk, clause: ClauseHead, { verdict, calls, lines }: Group): void {
@@ -71,12 +86,13 @@ function settle(desk: Desk, clause: ClauseHead, { verdict, calls, lines }: Group
       unit: 'cancellation',
       rate,
     };
-    desk.charge(clause, { ...charge, payer: payers[0] ?? clause.payer });
+    desk.stand(desk.charge(clause, { ...charge, payer: payers[0] ?? clause.payer }), lines);
   }
 
   function chargeShare(payer: string, share: number): void {
-    const fee = lines.filter((line) => line.payer === payer).reduce((sum, line) => sum + line.amount, 0n);
-    desk.charge(clause, {
+    const theirs = lines.filter((line) => line.payer === payer);
+    const fee = theirs.reduce((sum, line) => sum + line.amount, 0n);
+    const line = desk.charge(clause, {
       ...head,
       what: 'Cancellation',
       about: payers.length > 1 ? `${together}/${payer}` : together,
@@ -87,5 +103,6 @@ function settle(desk: Desk, clause: ClauseHead, { verdict, calls, lines }: Group
       rate: fee,
       said: desk.voice.share(share),
     });
+    desk.stand(line, theirs);
   }
 }

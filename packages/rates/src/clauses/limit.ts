@@ -17,7 +17,7 @@ const schema = perCurrency((currency) =>
       .min(1)
       .readonly()
       .optional()
-      .meta({ title: 'What these clauses charge (everything where none is named)' }),
+      .meta({ title: 'What these clauses charge (everything, for the engagement, where none is named)' }),
     each: z.enum(EACH).default('engagement').meta({ title: 'For each' }),
     least: amountField(currency, 'At least').optional(),
     most: amountField(currency, 'At most').optional(),
@@ -33,9 +33,12 @@ export const limit = clauseKind({
   rivalry: () => undefined,
   sentence,
   names: (terms) => terms.on ?? [],
-  contradictions: ({ least, most }) => {
+  rank,
+  contradictions: ({ each, on, least, most }) => {
     if (least === undefined && most === undefined)
       return ['It limits nothing: give the most, the least, or both.'];
+    if (each !== 'engagement' && !on)
+      return [`What is for the whole engagement belongs to no one ${each}: name the clauses that it holds.`];
     return least !== undefined && most !== undefined && least > most
       ? ['The least is more than the most: exchange the two amounts.']
       : [];
@@ -56,17 +59,49 @@ export const limit = clauseKind({
       with: [{ id: 'hours', kind: 'hourly', for: {}, terms: { price: '30.00' } }],
       owed: '10.00',
     },
+    {
+      case: 'Two hours of 40.00 and half of one cancelled late are 100.00, of which a week of 90.00 takes off 10.00',
+      terms: { on: ['hours'], each: 'week', most: '90.00' },
+      given: { calls: ['3 × rehearsal 60'], fallen: [{ call: 2, at: '2026-03-04T09:00' }] },
+      with: [
+        { id: 'hours', kind: 'hourly', for: {}, terms: { price: '40.00' } },
+        {
+          id: 'notice',
+          kind: 'cancellation',
+          for: {},
+          terms: { scale: [], otherwise: { owes: 'share', share: 5000 } },
+        },
+      ],
+      owed: '-10.00',
+    },
   ],
 });
 
+/**
+ * From the shorter occasion to the longer, of these what names clauses before what holds everything, and the
+ * least before the most: each limit counts what those before it took off or made up.
+ */
+function rank({ each, on, most }: Terms): number {
+  return EACH.indexOf(each) * 4 + (on ? 0 : 2) + (most === undefined ? 0 : 1);
+}
+
 /** Each payer's part is held for itself; a line for several calls belongs to the occasion of its first. */
 function hold(terms: Terms, desk: Desk, clause: ClauseHead): void {
-  const lines = desk.linesOf(clause, terms.on);
+  const lines = withWhatIsTakenOff(desk.linesOf(clause, terms.on), desk);
   for (const payer of new Set(lines.map((line) => line.payer))) {
     const theirs = lines.filter((line) => line.payer === payer);
     for (const { about, of } of occasions(theirs, terms.each, (line) => desk.item(line.calls[0])?.call))
       holdOne(of, about === undefined ? payer : `${payer}:${about}`, terms, desk, clause);
   }
+}
+
+/** With the shares that discounts take of these lines: what is held is what they charge in the end. */
+function withWhatIsTakenOff(lines: readonly Line[], desk: Desk): Line[] {
+  const held = new Set(lines);
+  for (const line of desk.lines)
+    if (line.category === 'discount' && desk.takenOf.get(line.key)?.every((base) => held.has(base)))
+      held.add(line);
+  return [...held];
 }
 
 function holdOne(lines: readonly Line[], about: string, terms: Terms, desk: Desk, clause: ClauseHead): void {
@@ -75,7 +110,7 @@ function holdOne(lines: readonly Line[], about: string, terms: Terms, desk: Desk
   const under = terms.least !== undefined && sum < terms.least ? terms.least - sum : 0n;
   if (over === 0n && under === 0n) return;
   const bound = (over > 0n ? terms.most : terms.least) ?? 0n;
-  desk.charge(clause, {
+  const line = desk.charge(clause, {
     category: over > 0n ? 'discount' : 'supplement',
     what: terms.what,
     calls: [...new Set(lines.flatMap((line) => line.calls))],
@@ -90,6 +125,7 @@ function holdOne(lines: readonly Line[], about: string, terms: Terms, desk: Desk
     rate: over > 0n ? over : under,
     sign: over > 0n ? -1n : 1n,
   });
+  desk.stand(line, lines);
 }
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {

@@ -72,12 +72,16 @@ function cover(terms: Terms, desk: Desk, clause: ClauseHead): void {
   const taken = new Map<Item, number>();
   for (const part of terms.includes) take(part, desk, clause, taken);
   if (taken.size === 0 && !desk.withoutCalls) return;
+  const drawn = desk.items.flatMap((item) => {
+    const minutes = taken.get(item);
+    return minutes === undefined ? [] : [{ call: item.call, minutes }];
+  });
   desk.charge(clause, {
     category: 'package',
     what: terms.what,
-    calls: [...taken.keys()].map((item) => item.call.id),
-    facts: [...taken].map(([item, minutes]) => ({
-      name: item.call.label ?? item.call.kind,
+    calls: drawn.map(({ call }) => call.id),
+    facts: drawn.map(({ call, minutes }) => ({
+      name: call.label ?? call.kind,
       value: desk.voice.minutes(minutes),
     })),
     quantity: { count: terms.each === 'soloist' ? desk.facts.sharers : 1, of: 1 },

@@ -55,7 +55,7 @@ export interface Scale {
   readonly noShow?: Owes | undefined;
 }
 
-/** What word at `at` leaves to pay for what starts at `start`, in the zone of `start`. */
+/** What word at `at` leaves to pay for what starts at `start`, in the zone of `start`; none of it is nothing. */
 export function owedAt(
   of: Scale,
   at: Temporal.ZonedDateTime,
@@ -70,7 +70,13 @@ export function owedAt(
       holidays,
     }),
   );
-  return step?.owes ?? of.otherwise;
+  return plainly(step?.owes ?? of.otherwise);
+}
+
+/** A share or a sum of nothing is nothing: such a call draws on nothing and is priced by nothing. */
+export function plainly(owes: Owes): Owes {
+  const none = (owes.owes === 'share' && owes.share === 0) || (owes.owes === 'amount' && owes.amount === 0n);
+  return none ? { owes: 'nothing' } : owes;
 }
 
 /** Everything a scale may leave to pay. */
