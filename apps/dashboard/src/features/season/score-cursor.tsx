@@ -36,6 +36,7 @@ export function ScoreCursor({
       ref={link}
       href={`/engagements/${mark.engagement}?call=${mark.call}`}
       className={`score-cursor ${side} ${pointed ? 'pointed' : ''}`}
+      aria-label={sayCall(mark)}
       onClick={(event) => {
         // Enter is a click of no press.
         if (event.detail > 0 && !mayFollow()) event.preventDefault();
@@ -47,6 +48,7 @@ export function ScoreCursor({
       </svg>
       <span
         className="told"
+        aria-hidden="true"
         onPointerDown={(event) => {
           event.stopPropagation();
           onToldPress();
