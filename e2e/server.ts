@@ -14,10 +14,10 @@ export { expect } from '@playwright/test';
 export interface Server {
   /** where it listens, as `http://127.0.0.1:4170` */
   readonly address: string;
-  /** the one-time key of the first visit */
-  readonly key: string;
-  /** the whole address that it printed, key included */
+  /** the whole address that it printed first, with the one-time key of the first visit */
   readonly invitation: string;
+  /** Ends it and starts it again, on the same port and the same book; gives the address that it prints now. */
+  readonly restart: () => Promise<string>;
 }
 
 const MAIN = fileURLToPath(new URL('../apps/api/dist/main.js', import.meta.url));
@@ -25,20 +25,27 @@ const MAIN = fileURLToPath(new URL('../apps/api/dist/main.js', import.meta.url))
 export const test = base.extend<{ server: Server }>({
   server: async ({ browserName: _ }, use) => {
     const folder = await mkdtemp(join(tmpdir(), 'colla-journey-'));
-    const program = await start(folder);
-    await use(await invitationOf(program));
+    const port = await freePort();
+    let program = start(folder, port);
+    const invitation = await invitationOf(program);
+    const restart = async () => {
+      await stop(program);
+      program = start(folder, port);
+      return invitationOf(program);
+    };
+    await use({ address: new URL(invitation).origin, invitation, restart });
     await stop(program);
     await rm(folder, { recursive: true, force: true });
   },
 });
 
-async function start(folder: string): Promise<ChildProcess> {
+function start(folder: string, port: number): ChildProcess {
   const { DATABASE_URL: _, ...environment } = process.env;
-  const env = { ...environment, NODE_ENV: 'production', PORT: String(await freePort()), DATA_DIR: folder };
+  const env = { ...environment, NODE_ENV: 'production', PORT: String(port), DATA_DIR: folder };
   return spawn(process.execPath, [MAIN], { env, stdio: ['ignore', 'pipe', 'pipe'] });
 }
 
-async function invitationOf(program: ChildProcess): Promise<Server> {
+async function invitationOf(program: ChildProcess): Promise<string> {
   if (!program.stdout || !program.stderr) throw new Error('the server has no output to read');
   let said = '';
   program.stderr.on('data', (chunk) => {
@@ -49,14 +56,9 @@ async function invitationOf(program: ChildProcess): Promise<Server> {
     const invitation = /http:\/\/127\.0\.0\.1:\d+\S*/.exec(line)?.[0];
     if (!invitation) continue;
     program.stdout.resume();
-    return serverAt(new URL(invitation));
+    return invitation;
   }
   throw new Error(`The server ended before it printed its address. It said: ${said}`);
-}
-
-function serverAt(invitation: URL): Server {
-  const key = invitation.searchParams.get('key') ?? '';
-  return { address: invitation.origin, key, invitation: invitation.href };
 }
 
 async function stop(program: ChildProcess): Promise<void> {
