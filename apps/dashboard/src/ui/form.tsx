@@ -41,7 +41,7 @@ export function Form({ problem, onSubmit, foot, children }: FormProps) {
   useEffect(() => {
     const field = problem && form.current ? fieldFor(problem, form.current) : undefined;
     setPlaced(field !== undefined);
-    field?.focus();
+    if (field) goTo(field);
   }, [problem]);
   const submit = (event: SubmitEvent) => {
     event.preventDefault();
@@ -62,6 +62,14 @@ export function Form({ problem, onSubmit, foot, children }: FormProps) {
       <div className="buttons">{foot}</div>
     </form>
   );
+}
+
+/** What is folded away is opened first: a field out of sight can neither be read nor take the focus. */
+function goTo(field: HTMLElement): void {
+  for (let fold = field.closest('details'); fold; fold = fold.parentElement?.closest('details') ?? null) {
+    fold.open = true;
+  }
+  field.focus();
 }
 
 function fieldFor(said: Said, form: HTMLFormElement): HTMLElement | undefined {

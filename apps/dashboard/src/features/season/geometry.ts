@@ -17,7 +17,7 @@ interface Extent {
 }
 
 /** What fits between the margins of a landscape page, of A4 and of Letter alike, in CSS pixels. */
-const PAGE = { width: 960, height: 470 };
+const PAGE = { width: 960, height: 520 };
 
 export function useGeometry(of: RefObject<HTMLElement | null>, { first, weeks, staves }: Extent): Geometry {
   const width = useWidth(of);

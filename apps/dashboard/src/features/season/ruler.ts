@@ -37,9 +37,9 @@ export function lengthOf(minutes: number, ruler: Ruler): number {
   return Math.max((minutes / 60) * (ruler.week / 7), headOf(ruler));
 }
 
-/** The height of a head: it nearly fills the room between two lines. */
+/** The height of a head: it nearly fills the room between two lines, and is told from a dash where that is small. */
 export function headOf({ gap }: Ruler): number {
-  return gap * 0.76;
+  return Math.max(gap * 0.76, 4.5);
 }
 
 export function yOfLine(line: number, { gap }: Ruler): number {
