@@ -1,6 +1,5 @@
 // One clause while it is written: its sentence, and below it the fields that the sentence is made of.
 import { menu } from '@colla/rates';
-import { useEffect, useRef } from 'react';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { Button, Buttons, Opens, TextField } from '../../ui/index.ts';
 import { type ClauseDraft, selectorParameters, termsParameters } from './draft.ts';
@@ -15,26 +14,19 @@ interface ClauseEditorProps {
   sentence: string | undefined;
   filling: Filling;
   open: boolean;
-  /** Counts up each time it has to be mended before the tariff can be kept: all its folds are then opened. */
-  openedBy: number;
   onChange: (to: Partial<ClauseDraft>) => void;
   onMove: (by: -1 | 1) => void;
   onRemove: () => void;
 }
 
 export function ClauseEditor(props: ClauseEditorProps) {
-  const { clause, place, sentence, filling, open, openedBy, onChange } = props;
-  const item = useRef<HTMLLIElement>(null);
-  useEffect(() => {
-    if (openedBy === 0) return;
-    for (const fold of item.current?.querySelectorAll('details') ?? []) fold.open = true;
-  }, [openedBy]);
+  const { clause, place, sentence, filling, open, onChange } = props;
   const at = `/clauses/${place}`;
   const kind = menu[clause.kind];
   const wrong = slipsAt(filling.slips, at);
   const said = sentence ?? slipsAt(filling.slips, at, { below: true }) ?? say('unread');
   return (
-    <li className="tariff-clause" ref={item}>
+    <li>
       <Opens open={open} summary={<span className={sentence ? undefined : 'overdue'}>{said}</span>}>
         <div className="form">
           <p className="aside">

@@ -13,19 +13,17 @@ import {
   removeClause,
   type TariffDraft,
 } from './draft.ts';
-import { type Reading, slipsAt } from './reading.ts';
+import type { Reading } from './reading.ts';
 import type { Reader } from './typed.ts';
 
 interface ClauseListProps {
   draft: TariffDraft;
   reading: Reading;
   reader: Reader;
-  /** How often it was to be kept and could not be: at each, clauses that are wrong are opened. */
-  attempts: number;
   onChange: (draft: TariffDraft) => void;
 }
 
-export function ClauseList({ draft, reading, reader, attempts, onChange }: ClauseListProps) {
+export function ClauseList({ draft, reading, reader, onChange }: ClauseListProps) {
   const [choosing, setChoosing] = useState(false);
   const [added, setAdded] = useState<number>();
   const status = useStatus();
@@ -49,8 +47,6 @@ export function ClauseList({ draft, reading, reader, attempts, onChange }: Claus
     slips: reading.slips,
     others: draft.clauses.filter((other) => other !== clause).map(({ id }) => id),
   });
-  const isWrong = (place: number) =>
-    slipsAt(reading.slips, `/clauses/${place}`, { below: true }) !== undefined;
   return (
     <section className="part" aria-label={say('clauses')}>
       <h2>{say('clauses')}</h2>
@@ -64,7 +60,6 @@ export function ClauseList({ draft, reading, reader, attempts, onChange }: Claus
             sentence={reading.sentences.get(place)}
             filling={filling(clause)}
             open={clause.key === added}
-            openedBy={isWrong(place) ? attempts : 0}
             onChange={(to) => onChange(changeClause(draft, clause.key, to))}
             onMove={(by) => move(clause, place, by)}
             onRemove={() => remove(clause)}

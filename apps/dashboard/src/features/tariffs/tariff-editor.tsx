@@ -40,7 +40,6 @@ export function TariffEditor({ start, of, zone, busy, problem, show, onKeep, onG
   const reading = useMemo(() => readDraft(draft, reader), [draft, reader]);
   const [example, setExample] = useState(() => startingExample(reading.tariff));
   const [refusal, setRefusal] = useState<Said>();
-  const [attempts, setAttempts] = useState(0);
   const status = useStatus();
   const change = (next: TariffDraft) => {
     setDraft(next);
@@ -54,7 +53,6 @@ export function TariffEditor({ start, of, zone, busy, problem, show, onKeep, onG
     }
     const detail = say('wrong', { count: reading.slips.length });
     setRefusal({ detail, errors: reading.slips });
-    setAttempts(attempts + 1);
     status(detail);
   };
   const foot = (
@@ -69,7 +67,7 @@ export function TariffEditor({ start, of, zone, busy, problem, show, onKeep, onG
     <div className="tariff-editor">
       <Form problem={refusal ?? problem} onSubmit={keep} foot={foot}>
         <HeadFields draft={draft} reading={reading} of={of} onChange={change} />
-        <ClauseList draft={draft} reading={reading} reader={reader} attempts={attempts} onChange={change} />
+        <ClauseList draft={draft} reading={reading} reader={reader} onChange={change} />
       </Form>
       <ExampleView
         example={example}
