@@ -5,29 +5,14 @@ import { Temporal } from '@colla/calendar';
 import { type Call, inOrder, PERFORMANCES, principalCall } from '@colla/hours';
 import { divideRounded } from '@colla/money';
 import type { Leg } from '@colla/travel';
+import type { Charge } from './charge.ts';
 import type { Cost, Facts } from './facts.ts';
 import type { EventDay } from './fields.ts';
 import type { ClauseHead, Rivalry } from './kind.ts';
-import type { Category, Line, Quantity, UsedFact } from './line.ts';
+import type { Category, Line, Quantity } from './line.ts';
 import { asksOfCalls, closer, fitsCall, fitsEngagement } from './selector.ts';
+import type { Verdict } from './verdict.ts';
 import type { Voice } from './voice.ts';
-
-/** What a fallen call leaves to pay: all of it, nothing, a share, a sum, or the deposit. */
-export type Owes =
-  | { readonly owes: 'all' }
-  | { readonly owes: 'nothing' }
-  | { readonly owes: 'share'; readonly share: number }
-  | { readonly owes: 'amount'; readonly amount: bigint }
-  | { readonly owes: 'deposit' };
-
-/** How a fallen call was judged: by which clause, what is owed, and why in words. */
-export interface Verdict {
-  readonly clause: ClauseHead;
-  readonly terms: Owes;
-  readonly why: string;
-  /** Calls with one key fall together, for one sum: each its own, unless the whole or one deposit is reckoned. */
-  readonly together: string;
-}
 
 /** A call that counts, and how much of it other clauses have taken. */
 export interface Item {
@@ -46,24 +31,6 @@ export interface Drawn {
   readonly used: number;
   readonly left: number;
   readonly draws: readonly { readonly call: string; readonly minutes: number }[];
-}
-
-/** A line as a clause writes it; the desk works out key, amount and arithmetic. */
-export interface Charge {
-  readonly category: Category;
-  readonly what: string;
-  readonly calls?: readonly string[];
-  readonly facts?: readonly UsedFact[];
-  readonly quantity: Quantity;
-  readonly unit: string;
-  readonly rate: bigint;
-  /** Tells two charges of one clause apart: a call's or leg's id. */
-  readonly about?: string;
-  readonly payer?: string;
-  /** −1 for what is taken off. */
-  readonly sign?: 1n | -1n;
-  /** How the quantity is said in the arithmetic; plain figures where left out. */
-  readonly said?: string;
 }
 
 /** One tax on one base, for one payer. Amounts are minor units. */
@@ -142,9 +109,9 @@ export class Desk {
   }
 
   /**
-   * The lines so far that a clause speaks of: those of the clauses it names (and what a cancellation or a
-   * limit made of them), or any; of calls that all fit. A
-   * line without calls fits where the engagement does, unless the clause asks for calls and names no clause.
+   * The lines so far that a clause speaks of: those of the clauses it names (and what a cancellation or a limit
+   * made of them), or any; of calls that all fit. A line without calls fits where the engagement does, unless
+   * the clause asks for calls and names no clause.
    */
   linesOf(clause: ClauseHead, named: readonly string[] | undefined): Line[] {
     return this.lines.filter((line) => {

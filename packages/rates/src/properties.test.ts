@@ -1,388 +1,38 @@
 // What holds for every tariff and every engagement. fast-check deals them; a failure prints its seed.
 
 import { Temporal } from '@colla/calendar';
-import { type Call, type CallKind, playedMinutes, type Standing } from '@colla/hours';
-import { type Currency, currency, fromDecimal, minorDigits, toDecimal } from '@colla/money';
+import { type Call, playedMinutes } from '@colla/hours';
+import { fromDecimal, minorDigits, toDecimal } from '@colla/money';
 import { granted, refused } from '@colla/refusal';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { callArb, facts, instant, midnight, minutes, played, playedFacts } from '../dealt/facts.ts';
+import {
+  certainly,
+  clause,
+  deposit,
+  descending,
+  journeys,
+  money,
+  one,
+  pools,
+  premiums,
+  prices,
+  shared,
+  sums,
+  tariff,
+  tariffOf,
+  tariffWith,
+  taxed,
+} from '../dealt/tariffs.ts';
 import type { Facts } from './facts.ts';
 import type { Line } from './line.ts';
 import { type Statement, statement } from './statement.ts';
-import { readTariff, type Tariff, type WrittenClause } from './tariff.ts';
+import { readTariff, type Tariff } from './tariff.ts';
 
-const midnight = Temporal.ZonedDateTime.from('2026-03-01T00:00[Europe/London]');
 const asOf = midnight.add({ days: 20 });
-const kinds: readonly CallKind[] = ['rehearsal', 'lesson', 'recital', 'exam'];
-
 const sum = (amounts: readonly bigint[]) => amounts.reduce((sum, amount) => sum + amount, 0n);
 const price = (facts: Facts, tariff: Tariff) => statement(facts, { tariff, locale: 'en-GB' }, asOf);
-
-/* Facts. */
-
-const minutes = (most: number) => fc.integer({ min: 1, max: most });
-const instant = fc
-  .integer({ min: -30 * 24 * 60, max: 40 * 24 * 60 })
-  .map((after) => midnight.add({ minutes: after }));
-
-const standing = (start: Temporal.ZonedDateTime): fc.Arbitrary<Standing> =>
-  fc.oneof(
-    {
-      weight: 6,
-      arbitrary: minutes(300).map(
-        (long): Standing => ({ is: 'played', times: { start, end: start.add({ minutes: long }) } }),
-      ),
-    },
-    { weight: 2, arbitrary: fc.constant<Standing>({ is: 'agreed' }) },
-    { weight: 1, arbitrary: fc.constant<Standing>({ is: 'held' }) },
-    { weight: 1, arbitrary: fc.constant<Standing>({ is: 'held', onlyIf: 'called' }) },
-    {
-      weight: 2,
-      arbitrary: fc
-        .record({
-          at: instant,
-          by: fc.constantFrom('payer' as const, 'pianist' as const),
-          reason: fc.constantFrom('other' as const, 'illness' as const),
-          wasAgreed: fc.boolean(),
-        })
-        .map((word): Standing => ({ is: 'cancelled', ...word })),
-    },
-    { weight: 1, arbitrary: fc.constant<Standing>({ is: 'missed', by: 'payer', reason: 'forgotten' }) },
-  );
-
-const callArb: fc.Arbitrary<Omit<Call, 'id'>> = fc
-  .record({
-    kind: fc.constantFrom(...kinds),
-    start: fc.integer({ min: 0, max: 40 * 96 }),
-    long: minutes(240),
-    label: fc.option(fc.constant('mock'), { nil: undefined }),
-  })
-  .chain(({ kind, start, long, label }) => {
-    const from = midnight.add({ minutes: start * 15 });
-    return standing(from).map((standing) => ({
-      kind,
-      ...(label === undefined ? {} : { label }),
-      place: 'Hall',
-      planned: { start: from, end: from.add({ minutes: long }) },
-      standing,
-    }));
-  });
-
-const withIds = (calls: readonly Omit<Call, 'id'>[]): Call[] =>
-  calls.map((call, index) => ({ id: `c${String(index).padStart(2, '0')}`, ...call }));
-
-const played = (call: Omit<Call, 'id'>): Omit<Call, 'id'> => ({
-  ...call,
-  standing: { is: 'played', times: call.planned },
-});
-
-const legArb = fc.record({
-  thousandths: fc.integer({ min: 0, max: 200_000 }),
-  minutes: fc.integer({ min: 0, max: 300 }),
-});
-
-const factsOf = (calls: fc.Arbitrary<Omit<Call, 'id'>[]>): fc.Arbitrary<Facts> =>
-  fc
-    .record({
-      calls: calls.map(withIds),
-      works: fc.array(fc.boolean(), { maxLength: 3 }),
-      legs: fc.array(legArb, { maxLength: 2 }),
-      costs: fc.array(fc.bigInt({ min: 0n, max: 20_000n }), { maxLength: 2 }),
-      sharers: fc.integer({ min: 1, max: 3 }),
-      pianistClass: fc.constantFrom('student', 'staff'),
-      offered: fc.boolean(),
-    })
-    .map(({ works, legs, costs, ...rest }) => ({
-      ...rest,
-      programme: works.map((requested, index) => ({
-        id: `w${index}`,
-        title: `Work ${index}`,
-        minutes: 5,
-        requested,
-      })),
-      legs: legs.map(({ thousandths, minutes }, index) => ({
-        id: `l${index}`,
-        on: midnight.toPlainDate().add({ days: index % 2 }),
-        from: 'Home',
-        to: 'Hall',
-        distance: { thousandths, unit: 'km' as const },
-        minutes,
-        purpose: 'call',
-      })),
-      costs: costs.map((amount, index) => ({
-        id: `x${index}`,
-        on: midnight.toPlainDate(),
-        what: `Cost ${index}`,
-        amount,
-      })),
-      soloist: {},
-      circumstances: ['late', 'alone'],
-      holidays: new Set(['2026-03-06']),
-    }));
-
-const calls = fc.array(callArb, { maxLength: 7 });
-const facts = factsOf(calls);
-const playedFacts = factsOf(fc.array(callArb.map(played), { minLength: 1, maxLength: 6 }));
-
-/* Tariffs. */
-
-const money = fc.constantFrom('GBP', 'JPY', 'KWD').map((code) => granted(currency(code)));
-const amount = (of: Currency, most = 50_000) =>
-  fc.integer({ min: 0, max: most }).map((minor) => toDecimal(BigInt(minor), of));
-const share = fc.integer({ min: 0, max: 10_000 });
-const each = fc.constantFrom('call', 'day', 'week', 'month', 'engagement');
-const someKinds = fc.subarray([...kinds], { minLength: 1 });
-const clause = (
-  id: string,
-  kind: string,
-  terms: object,
-  also: Partial<WrittenClause> = {},
-): WrittenClause => ({
-  id,
-  kind,
-  ...also,
-  terms: { ...terms },
-});
-
-const timed = (of: Currency) =>
-  fc.record({
-    price: amount(of),
-    per: fc.constantFrom(15, 30, 45, 60),
-    minimum: fc.constantFrom(0, 30, 60, 120),
-    increment: fc.constantFrom(1, 5, 15, 30, 60),
-    round: fc.constantFrom('up', 'nearest', 'down'),
-  });
-
-/** Prices: one for all calls, one for recitals, one for calls called “mock”. */
-const prices = (of: Currency): fc.Arbitrary<WrittenClause[]> =>
-  fc
-    .record({
-      hours: timed(of),
-      recital: fc.option(fc.record({ price: amount(of), each: fc.constantFrom('call', 'week') })),
-      mock: fc.option(
-        fc.record({
-          price: amount(of),
-          includes: minutes(120),
-          beyond: fc.record({ price: amount(of), increment: fc.constantFrom(1, 15) }),
-        }),
-      ),
-      works: fc.option(fc.record({ price: amount(of), each: fc.constantFrom('work', 'requested work') })),
-    })
-    .map(({ hours, recital, mock, works }) => [
-      clause('hours', 'hourly', hours, { payer: 'student' }),
-      ...(recital ? [clause('recital', 'fixed', recital, { for: { calls: ['recital'] } })] : []),
-      ...(mock ? [clause('mock', 'fixed', mock, { for: { calls: ['exam'], labels: ['mock'] } })] : []),
-      ...(works ? [clause('works', 'fixed', works)] : []),
-    ]);
-
-/** Hours covered and packages: what draws on a pool of calls. */
-const pools = (of: Currency): fc.Arbitrary<WrittenClause[]> =>
-  fc
-    .record({
-      covered: fc.option(
-        fc.record({
-          minutes: minutes(400),
-          price: amount(of),
-          each,
-          first: fc.option(someKinds, { nil: undefined }),
-        }),
-      ),
-      pack: fc.option(
-        fc.record({
-          price: amount(of),
-          each: fc.constantFrom('engagement', 'soloist'),
-          includes: fc.array(
-            fc.record(
-              {
-                of: someKinds.map((calls) => ({ calls })),
-                calls: fc.integer({ min: 1, max: 3 }),
-                minutes: minutes(300),
-                minutesEach: minutes(90),
-              },
-              { requiredKeys: ['of'] },
-            ),
-            { minLength: 1, maxLength: 3 },
-          ),
-        }),
-      ),
-    })
-    .map(({ covered, pack }) => [
-      ...(covered ? [clause('covered', 'entitlement', covered, { payer: 'department' })] : []),
-      ...(pack ? [clause('pack', 'package', { what: 'Package', ...pack }, { payer: 'student' })] : []),
-    ]);
-
-const whenAlone: Partial<WrittenClause> = { for: { circumstances: ['alone'] } };
-
-/** What adds a share or a sum for each call, and no more than that. */
-const premiums = (of: Currency): fc.Arbitrary<WrittenClause[]> =>
-  fc
-    .record({
-      alone: fc.option(share),
-      sunday: fc.option(share),
-      late: fc.option(amount(of)),
-      over: fc.option(
-        fc.record({
-          price: amount(of),
-          increment: fc.constantFrom(1, 15),
-          beyond: fc.option(minutes(120), { nil: undefined }),
-        }),
-      ),
-      student: fc.option(share),
-    })
-    .map(({ alone, sunday, late, over, student }) => [
-      ...(alone === null
-        ? []
-        : [clause('alone', 'supplement', { what: 'Alone', by: { as: 'share', share: alone } }, whenAlone)]),
-      ...(sunday === null
-        ? []
-        : [
-            clause(
-              'sunday',
-              'supplement',
-              { what: 'Sunday', by: { as: 'share', share: sunday }, on: ['hours'] },
-              { for: { days: ['sunday', 'public holiday'] } },
-            ),
-          ]),
-      ...(late === null
-        ? []
-        : [
-            clause(
-              'late',
-              'supplement',
-              { what: 'Late', by: { as: 'amount', amount: late } },
-              { for: { circumstances: ['late'], calls: ['recital', 'exam'] } },
-            ),
-          ]),
-      ...(over === null
-        ? []
-        : [clause('over', 'supplement', { what: 'Overrun', by: { as: 'time', ...over } })]),
-      ...(student === null
-        ? []
-        : [
-            clause(
-              'student',
-              'discount',
-              { what: 'Student', by: { as: 'share', share: student } },
-              { for: { pianists: ['student'] } },
-            ),
-          ]),
-    ]);
-
-/**
- * What looks at several calls together. One limit at most: where a most for some clauses and a least for all of
- * them meet, no order is fair to both.
- */
-const sums = (of: Currency): fc.Arbitrary<WrittenClause[]> =>
-  fc
-    .record({
-      health: fc.option(fc.record({ amount: amount(of, 3000), each })),
-      pension: fc.option(share),
-      limit: fc.option(
-        fc.oneof(
-          fc.record({ each, most: amount(of), on: fc.constant(['hours']) }),
-          fc.record({ most: amount(of) }),
-          fc.record({ least: amount(of, 3000) }),
-        ),
-      ),
-    })
-    .map(({ health, pension, limit }) => [
-      ...(health
-        ? [clause('health', 'supplement', { what: 'Health', by: { as: 'amount', ...health } })]
-        : []),
-      ...(pension === null
-        ? []
-        : [
-            clause('pension', 'supplement', {
-              what: 'Pension',
-              by: { as: 'share', share: pension, together: true },
-              on: ['hours'],
-            }),
-          ]),
-      ...(limit ? [clause('limit', 'limit', limit)] : []),
-    ]);
-
-const journeys = (of: Currency): fc.Arbitrary<WrittenClause[]> =>
-  fc
-    .record({
-      travel: fc.record({
-        perUnit: amount(of, 300),
-        perHour: amount(of, 3000),
-        flat: amount(of),
-        over: fc.integer({ min: 0, max: 60 }),
-      }),
-      handling: share,
-    })
-    .map(({ travel, handling }) => [clause('way', 'travel', travel), clause('costs', 'cost', { handling })]);
-
-/** A scale that descends: the longer the notice, the smaller the share. */
-const descending = fc
-  .record({
-    clock: fc.constantFrom('hours', 'days', 'working-days'),
-    of: fc.constantFrom('call', 'engagement'),
-    befores: fc.uniqueArray(fc.integer({ min: 0, max: 200 }), { maxLength: 4 }),
-    shares: fc.array(share, { minLength: 6, maxLength: 6 }),
-  })
-  .map(({ clock, of, befores, shares }) => {
-    const [otherwise = 0, ...steps] = shares.toSorted((a, b) => b - a);
-    const scale = befores
-      .toSorted((a, b) => a - b)
-      .map((before, index) => ({ before, owes: { owes: 'share', share: steps[index] ?? 0 } }))
-      .toReversed();
-    return clause('notice', 'cancellation', {
-      clock,
-      of,
-      scale,
-      otherwise: { owes: 'share', share: otherwise },
-      noShow: { owes: 'all' },
-    });
-  });
-
-const shared = fc
-  .array(fc.integer({ min: 0, max: 7 }), { minLength: 2, maxLength: 5 })
-  .filter((parts) => parts.some((part) => part > 0))
-  .map((among) =>
-    clause('split', 'split', { among: among.map((parts, index) => ({ payer: `payer ${index}`, parts })) }),
-  );
-
-const taxed = (rounding: 'per total' | 'per line') =>
-  fc
-    .record({ rate: fc.integer({ min: 0, max: 3000 }), inside: fc.boolean() })
-    .map((terms) => clause('tax', 'tax', { name: 'VAT', rounding, ...terms }));
-
-const deposit = share.map((of) =>
-  clause('deposit', 'deposit', { of: { as: 'share', share: of }, due: [{ event: 'agreement', days: 3 }] }),
-);
-
-type Part = (of: Currency) => fc.Arbitrary<WrittenClause[]>;
-const certainly =
-  (part: fc.Arbitrary<WrittenClause>): Part =>
-  () =>
-    part.map((clause) => [clause]);
-const one =
-  (part: fc.Arbitrary<WrittenClause>): Part =>
-  () =>
-    fc.option(part).map((clause) => (clause ? [clause] : []));
-
-const tariffWith = (...parts: Part[]): fc.Arbitrary<Tariff> =>
-  money.chain((of) =>
-    fc.tuple(...parts.map((part) => part(of))).map((clauses) => tariffOf(of, clauses.flat())),
-  );
-
-function tariffOf(of: Currency, clauses: readonly WrittenClause[]): Tariff {
-  return granted(readTariff({ name: 'Dealt', currency: of, version: 1, from: '2026-01-01', clauses }));
-}
-
-const tariff = tariffWith(
-  prices,
-  pools,
-  premiums,
-  sums,
-  journeys,
-  one(descending),
-  one(shared),
-  one(taxed('per line')),
-  one(deposit),
-);
 
 function holds<Dealt extends [unknown, ...unknown[]]>(
   dealt: { [Key in keyof Dealt]: fc.Arbitrary<Dealt[Key]> },
@@ -584,8 +234,6 @@ describe('a currency', () => {
     });
   });
 });
-
-/* Moves. */
 
 function longer(call: Call, more: number): Call {
   if (call.standing.is !== 'played') return call;

@@ -3,10 +3,11 @@
 import { Temporal } from '@colla/calendar';
 import { type Call, REASONS } from '@colla/hours';
 import { z } from 'zod';
-import type { Desk, Owes, Verdict } from '../desk.ts';
+import type { Desk } from '../desk.ts';
 import { countField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { capital, oneOf, sayConditions } from '../selector.ts';
+import type { Owes, Verdict } from '../verdict.ts';
 import type { Voice } from '../voice.ts';
 import { leave } from './fallen.ts';
 import {

@@ -1,8 +1,10 @@
 // What fallen calls leave on the statement: their lines as if held are replaced by one that says what is owed.
 
-import type { Charge, Desk, Owes, Verdict } from '../desk.ts';
+import type { Charge } from '../charge.ts';
+import type { Desk } from '../desk.ts';
 import type { ClauseHead } from '../kind.ts';
 import type { Line } from '../line.ts';
+import type { Owes, Verdict } from '../verdict.ts';
 
 /** Replaces the lines of the calls this clause judged by what its verdicts leave to pay. */
 export function leave(desk: Desk, clause: ClauseHead): void {

@@ -3,8 +3,8 @@
 import { inTime, type Temporal } from '@colla/calendar';
 import type { Currency } from '@colla/money';
 import { z } from 'zod';
-import type { Owes } from '../desk.ts';
 import { amountField, countField, shareField, timeField } from '../fields.ts';
+import type { Owes } from '../verdict.ts';
 import type { Voice } from '../voice.ts';
 
 /** The parameters of a scale, to be spread into a clause's schema. */
