@@ -7,7 +7,7 @@ import { KINDS } from './problems.ts';
 const packages = fileURLToPath(new URL('../../../packages', import.meta.url));
 const here = fileURLToPath(new URL('.', import.meta.url));
 /** Refusals of a start: they are printed, and never go over HTTP. */
-const AT_THE_START = /^(config|store\/(no-folder|folder-in-use|no-server|old-server))/;
+const AT_THE_START = /^(config|store\/(no-folder|folder-in-use|no-server|old-server|no-rights))/;
 
 test('every refusal that the program can say has its status and title', () => {
   const sources = [packages, here].flatMap(filesUnder).map((file) => readFileSync(file, 'utf8'));
