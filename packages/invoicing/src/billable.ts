@@ -1,5 +1,6 @@
 // Bill the difference: what the statement says now, less what has been invoiced.
 
+import type { Temporal } from '@colla/calendar';
 import { type Currency, toDecimal } from '@colla/money';
 import type { Line, Quantity, Statement, TaxSum } from '@colla/rates';
 
@@ -10,6 +11,8 @@ export interface InvoiceLine {
   readonly category: Line['category'];
   readonly what: string;
   readonly calls: readonly string[];
+  /** The day of a journey or a cost; a line of calls has their days. */
+  readonly on?: Temporal.PlainDate;
   readonly quantity: Quantity;
   readonly unit: string;
   readonly rate: bigint;
@@ -84,17 +87,16 @@ function askedFor(key: string, before: readonly Asked[]): InvoiceLine[] {
 
 /** A line not asked for before stands as it is; one that has changed since stands as its difference. */
 function further(line: Line, asked: readonly InvoiceLine[], currency: Currency): InvoiceLine[] {
-  const { key, clause, category, what, calls, quantity, unit, rate, amount, arithmetic } = line;
-  const whole = { key, clause, category, what, calls, quantity, unit, rate, amount, arithmetic };
+  const { payer: _payer, facts: _facts, ...whole } = line;
   if (asked.length === 0) return [whole];
-  const before = asked.reduce((sum, line) => sum + line.amount, 0n);
-  if (before === amount) return [];
+  const before = asked.reduce((sum, { amount }) => sum + amount, 0n);
+  if (before === line.amount) return [];
   return [
     {
       ...whole,
-      what: `${what}, changed`,
-      ...sum(amount - before),
-      arithmetic: `${arithmetic}; invoiced before ${toDecimal(before, currency)}`,
+      what: `${line.what}, changed`,
+      ...sum(line.amount - before),
+      arithmetic: `${line.arithmetic}; invoiced before ${toDecimal(before, currency)}`,
     },
   ];
 }

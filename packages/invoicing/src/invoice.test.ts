@@ -50,6 +50,38 @@ describe('a draft', () => {
     });
   });
 
+  it('says the day of a journey and of a cost, which an office will ask for', () => {
+    const spent = engaged(
+      [
+        ...BY_THE_HOUR,
+        { id: 'way', kind: 'travel', terms: { perUnit: '0.50' } },
+        { id: 'spent', kind: 'cost', terms: {} },
+      ],
+      [['c1', 'rehearsal', '02-02T10:00']],
+    );
+    const distance = { thousandths: 40_000, unit: 'km' } as const;
+    const leg = {
+      id: 'l1',
+      on: day('02-01'),
+      from: 'Home',
+      to: 'Hall',
+      distance,
+      minutes: 50,
+      purpose: 'rehearsal',
+    };
+    const engagement = {
+      ...spent,
+      legs: [leg],
+      costs: [{ id: 'x1', on: day('01-20'), what: 'Score', amount: 1200n }],
+    };
+    const invoice = issue(granted(draft({ engagement })), { id: 'i1', series: '2026', ordinal: 1 });
+    expect(invoice.lines.map(({ what, on }) => [what, String(on)])).toEqual([
+      ['Rehearsal', '2026-02-02'],
+      ['Travel, Home to Hall', '2026-02-01'],
+      ['Score', '2026-01-20'],
+    ]);
+  });
+
   it('leaves out a reference nobody gave', () => {
     expect(granted(draft({ to: school })).to).toEqual({
       party: 'p2',

@@ -45,7 +45,8 @@ export interface Invoice {
   readonly from: Named;
   readonly to: Named & { readonly party: string };
   readonly payTo: readonly string[];
-  readonly lines: readonly (InvoiceLine & { readonly on?: Temporal.PlainDate })[];
+  /** Each with the day on which it was earned or spent; of several calls, the last. */
+  readonly lines: readonly InvoiceLine[];
   readonly taxes: readonly InvoiceTax[];
   readonly net: bigint;
   readonly tax: bigint;
@@ -88,7 +89,7 @@ export function issue(draft: InvoiceDraft, as: { id: string; series: string; ord
   const { payer, taxes, net, tax, total } = billable;
   if (total <= 0n) throw new Error('an invoice of nothing was to be issued');
   const lines = billable.lines.map((line) => {
-    const on = lastDay(line.calls.flatMap((id) => days[id] ?? []));
+    const on = line.on ?? lastDay(line.calls.flatMap((id) => days[id] ?? []));
     return on ? { ...line, on } : line;
   });
   return { ...kept, ...as, number: writeNumber(as), payer, lines, taxes, net, tax, total };

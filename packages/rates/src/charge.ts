@@ -1,5 +1,6 @@
 // What a clause charges, before it is a line.
 
+import type { Temporal } from '@colla/calendar';
 import type { Category, Quantity, UsedFact } from './line.ts';
 
 /** A line as a clause writes it; the desk works out key, amount and arithmetic. */
@@ -7,6 +8,7 @@ export interface Charge {
   readonly category: Category;
   readonly what: string;
   readonly calls?: readonly string[];
+  readonly on?: Temporal.PlainDate;
   readonly facts?: readonly UsedFact[];
   readonly quantity: Quantity;
   readonly unit: string;

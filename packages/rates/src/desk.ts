@@ -173,6 +173,7 @@ export class Desk {
       payer: charge.payer ?? clause.payer,
       what: charge.what,
       calls: charge.calls ?? [],
+      ...(charge.on === undefined ? {} : { on: charge.on }),
       facts: charge.facts ?? [],
       quantity,
       unit: charge.unit,

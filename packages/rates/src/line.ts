@@ -1,5 +1,7 @@
 // A line of a statement: one amount that can say why.
 
+import type { Temporal } from '@colla/calendar';
+
 /** What an amount is for; the kind of income it becomes. */
 export const CATEGORIES = [
   'rehearsal',
@@ -39,6 +41,8 @@ export interface Line {
   readonly payer: string;
   readonly what: string;
   readonly calls: readonly string[];
+  /** The day of a journey or a cost; what belongs to calls has their days. */
+  readonly on?: Temporal.PlainDate;
   readonly facts: readonly UsedFact[];
   readonly quantity: Quantity;
   readonly unit: string;

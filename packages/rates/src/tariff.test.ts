@@ -45,7 +45,7 @@ describe('a tariff', () => {
   it('says each of its clauses', () => {
     expect(sentencesOf(granted(readTariff(written([hour, vat]))), 'en-GB')).toEqual([
       { clause: 'hour', sentence: 'Rehearsals are 60.00 an hour, charged in quarter hours.' },
-      { clause: 'vat', sentence: 'VAT at 20 % is added.' },
+      { clause: 'vat', sentence: 'VAT at 20\u00a0% is added.' },
     ]);
   });
 

@@ -141,6 +141,7 @@ export function sentencesOf(tariff: Tariff, locale: string): { clause: string; s
  * decimal text. Refuses a clause that is not there or has no band, and a price outside it.
  */
 export function withChoices(tariff: Tariff, choices: Readonly<Record<string, string>>): OrRefusal<Tariff> {
+  if (Object.keys(choices).length === 0) return tariff;
   for (const id of Object.keys(choices)) {
     const clause = tariff.written.clauses.find((clause) => clause.id === id);
     if (!clause || !Object.hasOwn(clause.terms, 'band')) {
@@ -153,7 +154,7 @@ export function withChoices(tariff: Tariff, choices: Readonly<Record<string, str
     }
   }
   const clauses = tariff.written.clauses.map((clause) => {
-    const price = choices[clause.id];
+    const price = Object.hasOwn(choices, clause.id) ? choices[clause.id] : undefined;
     const parameter = menu[clause.kind as Kind].choice;
     return price === undefined || parameter === undefined
       ? clause

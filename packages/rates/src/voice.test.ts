@@ -61,16 +61,16 @@ describe('time is said', () => {
 
 describe('shares and lists are said', () => {
   it.each([
-    [2500, '25 %'],
-    [981, '9.81 %'],
-    [750, '7.5 %'],
-    [15000, '150 %'],
+    [2500, '25\u00a0%'],
+    [981, '9.81\u00a0%'],
+    [750, '7.5\u00a0%'],
+    [15000, '150\u00a0%'],
   ])('%i basis points as %s', (basisPoints, said) => {
     expect(english.share(basisPoints)).toBe(said);
   });
 
   it('with the decimal mark of the reader', () => {
-    expect(of('de-DE', 'EUR').share(981)).toBe('9,81 %');
+    expect(of('de-DE', 'EUR').share(981)).toBe('9,81\u00a0%');
   });
 
   it('with “and” or “or” before the last', () => {

@@ -15,7 +15,7 @@ export interface Voice {
   readonly rate: (price: bigint, minutes: number) => string;
   /** In which steps time is charged: `in quarter hours`, `in steps of 20 minutes`, `to the minute`. */
   readonly steps: (minutes: number) => string;
-  /** Basis points: 2 500 is `25 %`. */
+  /** Basis points: 2 500 is `25 %`, whose space does not break. */
   readonly share: (basisPoints: number) => string;
   /** A plain number such as a quantity, with its decimals. */
   readonly number: (text: string) => string;
@@ -47,7 +47,7 @@ function makeVoice(locale: string, currency: Currency): Voice {
     rate: (price, minutes) =>
       `${money(price)} ${UNIT_ARTICLES[minutes] ?? 'for each'} ${UNITS[minutes] ?? lengthWords(minutes, number)}`,
     steps: stepWords,
-    share: (basisPoints) => `${number(String(basisPoints / 100))} %`,
+    share: (basisPoints) => `${number(String(basisPoints / 100))}\u00a0%`,
     list: (items) => join(items, 'and'),
     either: (items) => join(items, 'or'),
   };

@@ -21,6 +21,8 @@ export const statementLine = z.object({
   payer: z.string(),
   what: z.string(),
   calls: z.array(z.string()),
+  /** The day of a journey or a cost. */
+  on: day.optional(),
   facts: z.array(z.object({ name: z.string(), value: z.string() })),
   quantity: z.object({ count: z.int(), of: z.int() }),
   unit: z.string(),
@@ -82,8 +84,9 @@ export type StatementAnswerJson = z.output<typeof statementAnswer>;
 /** Shows a statement: every minor unit as decimal text of its currency. */
 export function showStatement(of: Statement): StatementJson {
   const text = (minor: bigint) => toDecimal(minor, of.currency);
-  const line = (line: Statement['lines'][number]): StatementLineJson => ({
+  const line = ({ on, ...line }: Statement['lines'][number]): StatementLineJson => ({
     ...line,
+    ...(on ? { on: on.toString() } : {}),
     calls: [...line.calls],
     facts: [...line.facts],
     rate: text(line.rate),

@@ -28,11 +28,12 @@ export const cost = clauseKind({
   phases: {
     travel: (terms, desk, clause) => {
       if (!fitsEngagement(clause.for, desk.facts)) return;
-      for (const { id, what, amount } of desk.costs()) {
+      for (const { id, on, what, amount } of desk.costs()) {
         const share = 10_000 + terms.handling;
         desk.charge(clause, {
           category: 'cost',
           what,
+          on,
           about: id,
           facts: [{ name: 'paid', value: desk.voice.money(amount) }],
           quantity: { count: share, of: 10_000 },

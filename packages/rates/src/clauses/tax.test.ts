@@ -77,9 +77,9 @@ describe('tax', () => {
   });
 
   it.each([
-    ['VAT at 20 % is added.', { rate: 2000 }],
-    ['Prices include VAT at 20 %.', { rate: 2000, inside: true }],
-    ['VAT at 20 % is added, not on travel and costs.', { rate: 2000, not: ['travel', 'cost'] }],
+    ['VAT at 20\u00a0% is added.', { rate: 2000 }],
+    ['Prices include VAT at 20\u00a0%.', { rate: 2000, inside: true }],
+    ['VAT at 20\u00a0% is added, not on travel and costs.', { rate: 2000, not: ['travel', 'cost'] }],
     ['Everything is exempt from VAT.', { rate: 0, code: 'E' }],
     ['VAT is owed by the payer under the reverse charge.', { rate: 0, code: 'AE' }],
   ])('says “%s”', (said, terms) => {

@@ -60,6 +60,7 @@ function chargeLeg(leg: Leg, terms: Terms, desk: Desk, clause: ClauseHead): void
   const head = {
     category: 'travel' as const,
     what: `Travel, ${leg.from} to ${leg.to}`,
+    on: leg.on,
     facts: [{ name: 'distance', value: `${desk.voice.number(distanceText(far))} ${terms.unit}` }],
   };
   if (terms.perUnit !== undefined && paid > 0) {

@@ -32,8 +32,9 @@ function askedBy(invoice: InvoiceJson): Asked {
   const money = (text: string) => granted(fromDecimal(text, granted(currency(invoice.currency))));
   return {
     payer: invoice.payer,
-    lines: invoice.lines.map((line) => ({
+    lines: invoice.lines.map(({ on, ...line }) => ({
       ...line,
+      ...(on === undefined ? {} : { on: granted(readDay(on)) }),
       category: 'other',
       calls: [],
       rate: money(line.rate),

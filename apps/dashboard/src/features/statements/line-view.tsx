@@ -1,13 +1,14 @@
 // One line of a statement, and what it opens to.
 import type { StatementLineJson } from '@colla/wire';
 import { statements as say } from '../../catalogue/statements.ts';
+import { sayDay } from '../../locale.ts';
 import { Figure, Opens } from '../../ui/index.ts';
 import { namedCalls, type Reckoned, sentenceFor, whenOf } from './reckoning.ts';
 import { Why } from './why.tsx';
 
 export function LineView({ line, of }: { line: StatementLineJson; of: Reckoned }) {
   const calls = namedCalls(line.calls, of);
-  const when = whenOf(line, of);
+  const when = line.on === undefined ? whenOf(line, of) : sayDay(line.on);
   const summary = (
     <>
       <span>
