@@ -27,6 +27,8 @@ endWithNpm();
 install();
 await step('Types', types);
 await step('Style', style);
+// Before the units: they copy the prepared database that the build leaves instead of making one each.
+await step('Build', built);
 await step('Units, properties and doors, on the embedded database and on a PostgreSQL server', units);
 await step('Journeys in a browser', journeys);
 console.log(`\n${total.passed} passed, ${total.failed} failed`);
@@ -54,6 +56,11 @@ async function style() {
   return check((await run([join(MODULES, '@biomejs', 'biome', 'bin', 'biome'), 'check', '.'])) === 0);
 }
 
+async function built() {
+  build();
+  return check(true);
+}
+
 async function units() {
   const server = await startPostgres().catch((reason) => {
     console.log(reason.message);
@@ -71,7 +78,6 @@ async function units() {
 }
 
 async function journeys() {
-  build();
   const chromium = findOrInstallChromium();
   if (!chromium) {
     console.log('No Chromium was found or could be installed: install one, or name it in CHROMIUM_PATH.');
