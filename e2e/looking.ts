@@ -3,14 +3,22 @@
 import { fileURLToPath } from 'node:url';
 import type { Page, TestInfo } from '@playwright/test';
 
-const OUTPUT = fileURLToPath(new URL('output/', import.meta.url));
+const PICTURES = fileURLToPath(new URL('output/pictures/', import.meta.url));
 
-/** Takes the whole length of a page; named by the screen, the width of the project and the scheme. */
+interface Picture {
+  readonly project: TestInfo['project'];
+  readonly scheme: 'light' | 'dark';
+  /** The whole length of the page, or what is in sight: then an open dialog is seen as it stands. */
+  readonly part: 'whole' | 'in sight';
+}
+
+/** Takes a picture, named by the screen, the width of the project and the scheme; gives where it is. */
 export async function takePicture(
   page: Page,
   screen: string,
-  { project, scheme }: { project: TestInfo['project']; scheme: string },
-): Promise<void> {
-  const name = `${screen.replaceAll(/\W+/g, '-')}-${project.name}-${scheme}.png`;
-  await page.screenshot({ path: `${OUTPUT}pictures/${name}`, fullPage: true });
+  { project, scheme, part }: Picture,
+): Promise<string> {
+  const path = `${PICTURES}${screen.replaceAll(/\W+/g, '-')}-${project.name}-${scheme}.png`;
+  await page.screenshot({ path, fullPage: part === 'whole' });
+  return path;
 }

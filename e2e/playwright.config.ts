@@ -14,6 +14,8 @@ const args = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
+  // Its own fields for days and times are written in the language of the program, not of the page.
+  '--lang=en-GB',
 ];
 
 export default defineConfig({
@@ -21,7 +23,7 @@ export default defineConfig({
   outputDir: 'output',
   workers: 1,
   forbidOnly: true,
-  timeout: 120_000,
+  timeout: 240_000,
   expect: { timeout: 15_000 },
   reporter: [['list']],
   use: {

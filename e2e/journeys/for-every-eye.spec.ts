@@ -15,7 +15,7 @@ for (const scheme of ['light', 'dark'] as const) {
 
     test('an empty book can be read by everybody', async ({ page, server }, { project }) => {
       await openBook(page, server);
-      await takePicture(page, 'an empty book', { project, scheme });
+      await takePicture(page, 'an empty book', { project, scheme, part: 'whole' });
       expect(await barriers(page)).toEqual([]);
     });
 
@@ -24,7 +24,8 @@ for (const scheme of ['light', 'dark'] as const) {
       for (const [screen, open] of Object.entries(screens)) {
         await test.step(screen, async () => {
           await open(page);
-          await takePicture(page, screen, { project, scheme });
+          const part = (await page.getByRole('dialog').isVisible()) ? 'in sight' : 'whole';
+          await takePicture(page, screen, { project, scheme, part });
           expect.soft(await barriers(page), screen).toEqual([]);
           await page.goto('/');
         });
