@@ -1,6 +1,6 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { callAt, enterAgreed, enterPlayed, harbourTariff, zone } from '../trial/cast.ts';
-import { databases, openPractice, type Practice, problemOf } from '../trial/practice.ts';
+import { databases, OPENED, openPractice, type Practice, problemOf } from '../trial/practice.ts';
 
 type Client = Practice['browser']['client'];
 type Asking = (client: Client, id: string) => Promise<unknown>;
@@ -17,6 +17,8 @@ const addTariff =
   (...clauses: (typeof harbourTariff.clauses)[number][]): Asking =>
   (client) =>
     client.addTariff({ body: { ...harbourTariff, clauses } });
+const firstCall = async (client: Client, id: string) =>
+  (await client.getEngagement({ params: { id } })).calls[0]?.id ?? '';
 const rehearsals = { id: 'rehearsals', kind: 'hourly', for: { calls: ['rehearsal' as const] } };
 
 const cases: [told: string, asking: Asking, no: object][] = [
@@ -133,6 +135,31 @@ const cases: [told: string, asking: Asking, no: object][] = [
     { status: 409, type: '/api/problems/invoicing/nobody-pays', pointer: '/payer' },
   ],
   [
+    'a call marked played before it begins',
+    async (client, id) => {
+      const body = { on: '2026-11-02', from: '10:00', until: '11:00', zone };
+      await client.playCall({ params: { id, call: await firstCall(client, id) }, body });
+    },
+    {
+      status: 409,
+      type: '/api/problems/engagements/not-yet',
+      pointer: '/from',
+      detail: 'The rehearsal begins on 2 November at 10:00. Mark it played once it has begun.',
+    },
+  ],
+  [
+    'a call marked missed before it begins',
+    async (client, id) => {
+      const body = { by: 'payer' as const, reason: 'forgotten' as const };
+      await client.missCall({ params: { id, call: await firstCall(client, id) }, body });
+    },
+    {
+      status: 409,
+      type: '/api/problems/engagements/not-yet',
+      detail: 'The rehearsal begins on 2 November at 10:00. Mark it missed once it has begun.',
+    },
+  ],
+  [
     'a journey of no distance',
     (client, id) =>
       client.addLeg({
@@ -160,6 +187,7 @@ describe.each(databases)('what cannot be, %s', (_, begin) => {
     practice = await openPractice(begin);
     ({ id } = await enterAgreed(practice.browser.client));
   });
+  beforeEach(() => practice.setClock(OPENED));
   afterAll(() => practice.close());
 
   const everything = async ({ client }: Practice['browser']) => [
@@ -245,7 +273,7 @@ describe.each(databases)('what cannot be, %s', (_, begin) => {
 
   test('a title full of path signs names no path in the file of its invoice', async () => {
     const { client, fetch } = practice.browser;
-    const { id } = await enterPlayed(client, '../../../etc/“passwd”\r\nX: y');
+    const { id } = await enterPlayed(practice, '../../../etc/“passwd”\r\nX: y');
     const invoice = await client.issueInvoice({ params: { id }, body: { payer: 'payer' } });
     const response = await fetch(`/api/invoices/${invoice.id}/pdf`);
     expect(response.status).toBe(200);
@@ -256,7 +284,7 @@ describe.each(databases)('what cannot be, %s', (_, begin) => {
 
   test('a payment larger than what is owed is offered as credit, and kept as credit once that is wanted', async () => {
     const { client } = practice.browser;
-    const { id } = await enterPlayed(client);
+    const { id } = await enterPlayed(practice);
     const invoice = await client.issueInvoice({ params: { id }, body: { payer: 'payer' } });
     const params = { id: invoice.id };
     const body = { receivedOn: '2026-11-10', amount: '350.00' };
@@ -275,7 +303,7 @@ describe.each(databases)('what cannot be, %s', (_, begin) => {
 
   test('nothing is invoiced twice', async () => {
     const { client } = practice.browser;
-    const { id } = await enterPlayed(client);
+    const { id } = await enterPlayed(practice);
     await client.issueInvoice({ params: { id }, body: { payer: 'payer' } });
     const again = client.issueInvoice({ params: { id }, body: { payer: 'payer' } });
     expect(await problemOf(again)).toMatchObject({

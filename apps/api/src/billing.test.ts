@@ -1,17 +1,18 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { callAt, enterPlayed, harbourTariff, zone } from '../trial/cast.ts';
-import { databases, openPractice, type Practice, problemOf } from '../trial/practice.ts';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { AFTERWARDS, callAt, enterAgreed, enterPlayed, harbourTariff, zone } from '../trial/cast.ts';
+import { databases, OPENED, openPractice, type Practice, problemOf } from '../trial/practice.ts';
 
 describe.each(databases)('billing, %s', (_, begin) => {
   let practice: Practice;
   beforeAll(async () => {
     practice = await openPractice(begin);
   });
+  beforeEach(() => practice.setClock(OPENED));
   afterAll(() => practice.close());
 
   test('a rehearsal found to be longer after the invoice is billed by its difference', async () => {
     const { client } = practice.browser;
-    const { id, calls } = await enterPlayed(client);
+    const { id, calls } = await enterPlayed(practice);
     await client.issueInvoice({ params: { id }, body: { payer: 'payer' } });
     // Seventy-five minutes in place of sixty: one quarter hour of 15.00 more.
     const times = { on: '2026-11-02', from: '10:00', until: '11:15', zone };
@@ -26,7 +27,7 @@ describe.each(databases)('billing, %s', (_, begin) => {
 
   test('an invoice is overdue from the day after it was due, on the organisation’s own calendar', async () => {
     const { client } = practice.browser;
-    const { id } = await enterPlayed(client);
+    const { id } = await enterAgreed(client);
     const invoice = await client.issueInvoice({ params: { id }, body: { payer: 'payer' } });
     const params = { id: invoice.id };
     practice.setClock('2026-11-03T23:59:00Z');
@@ -37,7 +38,6 @@ describe.each(databases)('billing, %s', (_, begin) => {
     });
     practice.setClock('2026-11-04T00:00:00Z');
     expect(await client.getInvoice({ params })).toMatchObject({ is: 'overdue', owed: '300.00' });
-    practice.setClock('2026-10-20T09:00:00Z');
   });
 
   test('of three parts the school pays two and the family one, and both must pay before it is settled', async () => {
@@ -65,6 +65,7 @@ describe.each(databases)('billing, %s', (_, begin) => {
     const params = { id };
     await client.quoteEngagement({ params, body: { tariff: tariff.id, validUntil: '2026-10-31' } });
     await client.agreeEngagement({ params, body: { acceptedBy: 'Family Ilves' } });
+    practice.setClock(AFTERWARDS);
     const times = { on: '2026-11-06', from: '19:30', until: '20:30', zone };
     await client.playCall({ params: { id, call: calls[0]?.id ?? '' }, body: times });
 
@@ -82,7 +83,7 @@ describe.each(databases)('billing, %s', (_, begin) => {
 
   test('numbers run on without a gap, whatever was refused in between', async () => {
     const { client } = practice.browser;
-    const { id } = await enterPlayed(client);
+    const { id } = await enterPlayed(practice);
     const numbers = async () => (await client.listInvoices({})).items.map(({ number }) => number).sort();
     const before = (await numbers()).length;
     await problemOf(client.issueInvoice({ params: { id }, body: { payer: 'constructor' } }));

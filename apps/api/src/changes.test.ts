@@ -1,12 +1,21 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { callAt, enterAgreed, enterInquiry, enterPlayed, harbourTariff, zone } from '../trial/cast.ts';
-import { databases, openPractice, type Practice, problemOf } from '../trial/practice.ts';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import {
+  AFTERWARDS,
+  callAt,
+  enterAgreed,
+  enterInquiry,
+  enterPlayed,
+  harbourTariff,
+  zone,
+} from '../trial/cast.ts';
+import { databases, OPENED, openPractice, type Practice, problemOf } from '../trial/practice.ts';
 
 describe.each(databases)('a change, %s', (_, begin) => {
   let practice: Practice;
   beforeAll(async () => {
     practice = await openPractice(begin);
   });
+  beforeEach(() => practice.setClock(OPENED));
   afterAll(() => practice.close());
 
   test('a change of one field leaves the others as they are', async () => {
@@ -86,7 +95,7 @@ describe.each(databases)('a change, %s', (_, begin) => {
     const { client } = practice.browser;
     const { id } = await enterAgreed(client);
     const round = {
-      ...callAt('rehearsal', '2026-11-20', ['10:00', '11:00']),
+      ...callAt('rehearsal', '2026-11-05', ['10:00', '11:00']),
       onlyIf: 'the final is reached',
     };
     const { calls } = await client.addCall({ params: { id }, body: round });
@@ -94,10 +103,11 @@ describe.each(databases)('a change, %s', (_, begin) => {
     const params = { id, call };
     const last = (of: typeof calls) => of.find((one) => one.id === call);
     expect(last(calls)?.standing).toEqual({ is: 'held', onlyIf: 'the final is reached' });
-    const planned = { on: '2026-11-21', from: '14:00', until: '15:00', zone };
+    const planned = { on: '2026-11-06', from: '14:00', until: '15:00', zone };
     const moved = await client.changeCall({ params, body: { planned } });
-    expect(last(moved.calls)?.start).toBe('2026-11-21T14:00:00+00:00[Europe/London]');
+    expect(last(moved.calls)?.start).toBe('2026-11-06T14:00:00+00:00[Europe/London]');
     await client.agreeCall({ params });
+    practice.setClock(AFTERWARDS);
     const missed = await client.missCall({ params, body: { by: 'payer', reason: 'forgotten' } });
     expect(last(missed.calls)?.standing).toEqual({ is: 'missed', by: 'payer', reason: 'forgotten' });
     const open = await client.reopenCall({ params });
@@ -149,7 +159,7 @@ describe.each(databases)('a change, %s', (_, begin) => {
 
   test('of two payments of the whole at once, one is taken and one is offered as credit', async () => {
     const { client } = practice.browser;
-    const { id } = await enterPlayed(client);
+    const { id } = await enterPlayed(practice);
     const invoice = await client.issueInvoice({ params: { id }, body: { payer: 'payer' } });
     const pay = () =>
       client.addPayment({
@@ -166,7 +176,7 @@ describe.each(databases)('a change, %s', (_, begin) => {
 
   test('of two invoices of the same at once, one is issued', async () => {
     const { client } = practice.browser;
-    const { id } = await enterPlayed(client);
+    const { id } = await enterPlayed(practice);
     const issue = () => client.issueInvoice({ params: { id }, body: { payer: 'payer' } });
     const outcomes = await Promise.allSettled([issue(), issue()]);
     expect(outcomes.map(({ status }) => status).sort()).toEqual(['fulfilled', 'rejected']);
@@ -177,6 +187,7 @@ describe.each(databases)('a change, %s', (_, begin) => {
     const { client } = practice.browser;
     const { id, calls } = await enterAgreed(client);
     const [first, second] = calls.map(({ id }) => id);
+    practice.setClock(AFTERWARDS);
     const play = (call = '', on: string) =>
       client.playCall({ params: { id, call }, body: { on, from: '10:00', until: '11:00', zone } });
     await Promise.all([play(first, '2026-11-02'), play(second, '2026-11-04')]);
@@ -194,6 +205,7 @@ describe.each(databases)('a change, %s', (_, begin) => {
       status: 409,
       type: '/api/problems/engagements/calls-open',
     });
+    practice.setClock(AFTERWARDS);
     const times = [
       ['2026-11-02', '10:00', '11:00'],
       ['2026-11-04', '10:00', '11:00'],

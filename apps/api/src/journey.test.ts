@@ -1,7 +1,7 @@
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { callAt, enterAgreed, enterInquiry, harbourTariff, zone } from '../trial/cast.ts';
-import { databases, openPractice, type Practice, problemOf } from '../trial/practice.ts';
+import { AFTERWARDS, callAt, enterAgreed, enterInquiry, harbourTariff, zone } from '../trial/cast.ts';
+import { databases, OPENED, openPractice, type Practice, problemOf } from '../trial/practice.ts';
 
 describe.each(databases)('an engagement from inquiry to paid, %s', (_, begin) => {
   let practice: Practice;
@@ -12,7 +12,7 @@ describe.each(databases)('an engagement from inquiry to paid, %s', (_, begin) =>
 
   test('an inquiry is quoted, agreed, played, invoiced in full, paid and settled', async () => {
     const { client } = practice.browser;
-    practice.setClock('2026-10-20T09:00:00Z');
+    practice.setClock(OPENED);
     const { id } = await enterInquiry(client);
     const tariff = await client.addTariff({ body: harbourTariff });
     const params = { id };
@@ -31,6 +31,7 @@ describe.each(databases)('an engagement from inquiry to paid, %s', (_, begin) =>
     expect(agreed.calls.map(({ standing }) => standing.is)).toEqual(['agreed', 'agreed', 'agreed']);
     const [first, second, recital] = agreed.calls.map(({ id }) => id);
 
+    practice.setClock(AFTERWARDS);
     // Seventy minutes are five quarter hours: 75.00.
     await client.playCall({
       params: { id, call: first ?? '' },
@@ -121,7 +122,7 @@ describe.each(databases)('an engagement from inquiry to paid, %s', (_, begin) =>
 
   test('a preview of the same facts is the statement that is kept, to the letter', async () => {
     const { client } = practice.browser;
-    practice.setClock('2026-10-20T09:00:00Z');
+    practice.setClock(OPENED);
     const { id, calls } = await enterAgreed(client);
     const asOf = '2026-10-25T12:00:00+00:00[Europe/London]';
     const kept = await client.getStatement({ params: { id }, query: { asOf } });

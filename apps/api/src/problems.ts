@@ -60,6 +60,7 @@ export const KINDS: Readonly<Record<string, readonly [status: number, title: str
   'engagements/money-open': [409, 'Money is open'],
   'engagements/no-calls': [409, 'No calls'],
   'engagements/no-terms': [409, 'No terms yet'],
+  'engagements/not-yet': [409, 'Not begun yet'],
   'engagements/other-currency': [422, 'Another currency'],
   'engagements/quote-ends-before-it-starts': [422, 'The quote ends before it starts'],
   'engagements/quote-lapsed': [409, 'The quote has lapsed'],

@@ -1,6 +1,7 @@
 // An invented soloist, school and tariff that the tests of the API share, entered as a user would.
 
 import type { Client } from '@colla/wire/client';
+import type { Practice } from './practice.ts';
 
 type TariffInput = Parameters<Client['addTariff']>[0]['body'];
 
@@ -69,9 +70,16 @@ export async function enterAgreed(client: Client, title?: string) {
   return client.agreeEngagement({ params, body: { acceptedBy: 'Sanna Ilves' } });
 }
 
-/** The agreed engagement with every call played as planned: 60.00, 60.00 and 180.00 are owed. */
-export async function enterPlayed(client: Client, title?: string) {
+/** An hour after the last call of the inquiry has ended. */
+export const AFTERWARDS = '2026-11-06T21:30:00Z';
+
+/**
+ * The agreed engagement with every call played as planned: 60.00, 60.00 and 180.00 are owed. The clock stands after
+ * the last of them from then on.
+ */
+export async function enterPlayed({ browser: { client }, setClock }: Practice, title?: string) {
   const { id, calls } = await enterAgreed(client, title);
+  setClock(AFTERWARDS);
   for (const call of calls) {
     const [on = '', rest = ''] = call.start.split('T');
     const planned = { on, from: rest.slice(0, 5), until: call.end.slice(11, 16), zone };

@@ -32,12 +32,15 @@ export interface Practice {
   readonly close: () => Promise<void>;
 }
 
+/** When a practice opens, by its own clock. */
+export const OPENED = '2026-10-20T09:00:00Z';
+
 /** Opens a practice whose first visitor has come in already. `dashboard` is the folder of its pages. */
 export async function openPractice(
   begin: () => Promise<Trial>,
   { dashboard = tmpdir(), enter = true }: { dashboard?: string; enter?: boolean } = {},
 ): Promise<Practice> {
-  let clock = Temporal.Instant.from('2026-10-20T09:00:00Z');
+  let clock = Temporal.Instant.from(OPENED);
   const trial = await begin();
   const { store } = trial;
   const key = v4();

@@ -38,10 +38,20 @@ export function agreeCall(engagement: Engagement, id: string): OrRefusal<Engagem
   return withCall(agreed, id, ['held'], 'agreed', (call) => stand(call, { is: 'agreed' }));
 }
 
-/** A call took place, with its real times. A mistake in them is mended by saying it again. */
-export function playCall(engagement: Engagement, id: string, times: Span): OrRefusal<Engagement> {
+/**
+ * A call took place, with its real times. A mistake in them is mended by saying it again. Refuses times that begin
+ * after `now`; a call brought forward may be played before its planned time.
+ */
+export function playCall(
+  engagement: Engagement,
+  id: string,
+  times: Span,
+  now: Temporal.ZonedDateTime,
+): OrRefusal<Engagement> {
   return withCall(engagement, id, ['agreed', 'played'], 'played', (call) =>
-    stand(call, { is: 'played', times }),
+    isAhead(times.start, now)
+      ? notYet(call, { start: times.start, now, verb: 'played' }).at('/from')
+      : stand(call, { is: 'played', times }),
   );
 }
 
@@ -65,13 +75,18 @@ export function cancelCall(
   );
 }
 
-/** No word came and somebody was not there. */
+/** No word came and somebody was not there. Refuses a call that begins after `now`: word of it can still come. */
 export function missCall(
   engagement: Engagement,
   id: string,
   word: { by: Who; reason: Reason },
+  now: Temporal.ZonedDateTime,
 ): OrRefusal<Engagement> {
-  return withCall(engagement, id, ['agreed'], 'missed', (call) => stand(call, { is: 'missed', ...word }));
+  return withCall(engagement, id, ['agreed'], 'missed', (call) =>
+    isAhead(call.planned.start, now)
+      ? notYet(call, { start: call.planned.start, now, verb: 'missed' })
+      : stand(call, { is: 'missed', ...word }),
+  );
 }
 
 /** Takes back what was said of a call: it stands agreed again, or only kept free where it was never agreed. */
@@ -85,13 +100,32 @@ function stand(call: Call, standing: Standing): Call {
   return { ...call, standing };
 }
 
+function isAhead(start: Temporal.ZonedDateTime, now: Temporal.ZonedDateTime): boolean {
+  return Temporal.ZonedDateTime.compare(start, now) > 0;
+}
+
+/** Said by the clock of the place; the year only where it is not this one, which goes without saying. */
+function notYet(
+  call: Call,
+  { start, now, verb }: { start: Temporal.ZonedDateTime; now: Temporal.ZonedDateTime; verb: string },
+): Refusal {
+  const year = start.year === now.year ? {} : ({ year: 'numeric' } as const);
+  const day = start.toPlainDate().toLocaleString('en-GB', { day: 'numeric', month: 'long', ...year });
+  const clock = start.toPlainTime().toString({ smallestUnit: 'minute' });
+  return new Refusal(
+    'engagements/not-yet',
+    `The ${call.kind} begins on ${day} at ${clock}. Mark it ${verb} once it has begun.`,
+    { call: call.id, begins: start.toString() },
+  );
+}
+
 /** Changes one call that stands as the move needs it; calls only move once the engagement is open to change. */
 function withCall(
   engagement: Engagement,
   id: string,
   from: readonly Standing['is'][],
   verb: string,
-  change: (call: Call) => Call,
+  change: (call: Call) => OrRefusal<Call>,
 ): OrRefusal<Engagement> {
   const open = allowed(engagement, 'change', 'inquiry', 'quoted', 'agreed');
   if (refused(open)) return open;
@@ -112,5 +146,7 @@ function withCall(
       },
     );
   }
-  return { ...open, calls: open.calls.map((other) => (other.id === id ? change(other) : other)) };
+  const changed = change(call);
+  if (refused(changed)) return changed;
+  return { ...open, calls: open.calls.map((other) => (other.id === id ? changed : other)) };
 }

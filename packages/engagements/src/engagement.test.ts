@@ -96,7 +96,9 @@ const asked: Inquiry = {
 const inquiry = granted(addCall(asked, rehearsal));
 const quoted = granted(quote(inquiry, offered));
 const agreed = granted(agree(quoted, yes));
-const played = granted(playCall(agreed, 'c1', rehearsal.planned));
+/** When everything planned here has taken place. */
+const afterwards = at('2026-02-10T10:00');
+const played = granted(playCall(agreed, 'c1', rehearsal.planned, afterwards));
 const books = { at: at('2026-03-01T10:00'), toInvoice: 0n, owed: 0n };
 
 const standing: Readonly<Record<Stage, Engagement>> = {
@@ -197,7 +199,7 @@ describe('a call makes the moves of its standing and no other', () => {
     agreed: { of: agreed, id: 'c1' },
     played: { of: played, id: 'c1' },
     cancelled: { of: granted(cancelCall(agreed, 'c1', { ...word, at: late })), id: 'c1' },
-    missed: { of: granted(missCall(agreed, 'c1', word)), id: 'c1' },
+    missed: { of: granted(missCall(agreed, 'c1', word, afterwards)), id: 'c1' },
   };
   const ways: readonly {
     name: string;
@@ -217,7 +219,7 @@ describe('a call makes the moves of its standing and no other', () => {
     {
       name: 'play',
       verb: 'played',
-      move: (of, id) => playCall(of, id, rehearsal.planned),
+      move: (of, id) => playCall(of, id, rehearsal.planned, afterwards),
       from: ['agreed', 'played'],
       to: 'played',
     },
@@ -231,7 +233,7 @@ describe('a call makes the moves of its standing and no other', () => {
     {
       name: 'miss',
       verb: 'missed',
-      move: (of, id) => missCall(of, id, word),
+      move: (of, id) => missCall(of, id, word, afterwards),
       from: ['agreed'],
       to: 'missed',
     },
@@ -282,6 +284,45 @@ describe('a call makes the moves of its standing and no other', () => {
     const refusal = cancelCall(agreed, 'c1', { ...word, at: at('2026-02-02T10:01') });
     expect(refusal).toMatchObject({ code: 'engagements/cancelled-too-late', field: '/at' });
     expect(refused(cancelCall(agreed, 'c1', { ...word, at: at('2026-02-02T10:00') }))).toBe(false);
+  });
+
+  const planned = rehearsal.planned;
+  it.each([
+    ['played', 'a minute before it begins', playCall(agreed, 'c1', planned, at('2026-02-02T09:59'))],
+    ['missed', 'a minute before it begins', missCall(agreed, 'c1', word, at('2026-02-02T09:59'))],
+    ['played', 'corrected to times ahead', playCall(played, 'c1', planned, at('2026-02-02T09:59'))],
+  ])('that has not begun cannot be marked %s (%s)', (verb, _, answer) => {
+    expect(answer).toMatchObject({
+      code: 'engagements/not-yet',
+      facts: { call: 'c1', begins: '2026-02-02T10:00:00+00:00[Europe/London]' },
+    });
+    expect(refused(answer) && answer.sentence).toBe(
+      `The rehearsal begins on 2 February at 10:00. Mark it ${verb} once it has begun.`,
+    );
+  });
+
+  it('that has just begun can be marked played or missed', () => {
+    expect(refused(playCall(agreed, 'c1', planned, planned.start))).toBe(false);
+    expect(refused(missCall(agreed, 'c1', word, planned.start))).toBe(false);
+  });
+
+  it('that was brought forward is played at its real times, before it was planned', () => {
+    const times = { start: at('2026-01-31T10:00'), end: at('2026-01-31T11:00') };
+    expect(granted(playCall(agreed, 'c1', times, at('2026-01-31T12:00'))).calls[0]?.standing).toEqual({
+      is: 'played',
+      times,
+    });
+  });
+
+  it('that begins in another year is said with its year, on the clock of its place', () => {
+    const tokyo = Temporal.ZonedDateTime.from('2027-01-01T08:30[Asia/Tokyo]');
+    const times = { start: tokyo, end: tokyo.add({ hours: 1 }) };
+    // In London it is still half past eleven on New Year's Eve.
+    const answer = playCall(agreed, 'c1', times, at('2026-12-31T20:00'));
+    expect(answer).toMatchObject({ field: '/from' });
+    expect(refused(answer) && answer.sentence).toBe(
+      'The rehearsal begins on 1 January 2027 at 08:30. Mark it played once it has begun.',
+    );
   });
 });
 
@@ -352,8 +393,8 @@ describe('agreeing freezes', () => {
       (of) => addCall(of, round),
       (of) => agreeCall(of, 'c2'),
       (of) => changeCall(of, 'c2', { place: 'Studio' }),
-      (of) => playCall(of, 'c1', rehearsal.planned),
-      (of) => missCall(of, 'c2', word),
+      (of) => playCall(of, 'c1', rehearsal.planned, afterwards),
+      (of) => missCall(of, 'c2', word, afterwards),
       (of) => settle(of, books),
     ];
     const end = steps.reduce<Engagement>((of, step) => granted(step(of)), agreed);

@@ -100,7 +100,8 @@ describe('what an engagement costs', () => {
 
   it('follows what was really played', () => {
     const { start, end } = thursday.planned;
-    const longer = granted(playCall(agreed, 'c1', { start, end: end.add({ minutes: 20 }) }));
+    const times = { start, end: end.add({ minutes: 20 }) };
+    const longer = granted(playCall(agreed, 'c1', times, times.end));
     // 80 minutes in quarter hours are an hour and a half: 90.00 + 60.00 + 10.00
     expect(statementOf(longer, now, house)?.total).toBe(16000n);
   });

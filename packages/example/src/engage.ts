@@ -136,8 +136,8 @@ function befall(engagement: Engagement, id: string, told: ToldCall, clock: Clock
     return granted(cancelCall(engagement, id, { by, reason, at: start.subtract({ hours: hoursBefore }) }));
   }
   if (told.onlyIf !== undefined || !clock.isPast(end.add({ minutes: over }))) return engagement;
-  if (falls) return granted(missCall(engagement, id, { by: falls.by, reason: falls.reason }));
-  return granted(playCall(engagement, id, { start, end: end.add({ minutes: over }) }));
+  if (falls) return granted(missCall(engagement, id, { by: falls.by, reason: falls.reason }, clock.now));
+  return granted(playCall(engagement, id, { start, end: end.add({ minutes: over }) }, clock.now));
 }
 
 /** Adds the calls that came after the invoices, agrees them, and lets them happen. */

@@ -5,7 +5,16 @@ import { granted } from '@colla/refusal';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Asked, type Billable, billable, leftToInvoice, payersOf } from './billable.ts';
-import { at, BY_THE_HOUR, engaged, further, lasting, POUND, statementOfAll } from './engaged.fixture.ts';
+import {
+  AFTERWARDS,
+  at,
+  BY_THE_HOUR,
+  engaged,
+  further,
+  lasting,
+  POUND,
+  statementOfAll,
+} from './engaged.fixture.ts';
 import { issuable } from './invoice.ts';
 
 const pounds = (minor: bigint) => toDecimal(minor, POUND);
@@ -52,14 +61,14 @@ describe('after an invoice, only the difference is asked for', () => {
   });
 
   it('of a call that ran over', () => {
-    const longer = granted(playCall(agreed, 'c1', lasting(agreed, 'c1', 75)));
+    const longer = granted(playCall(agreed, 'c1', lasting(agreed, 'c1', 75), AFTERWARDS));
     const next = ask(longer, [first]);
     expect(figures(next)).toEqual([['Rehearsal, changed', '15.00']]);
     expect(next.lines[0]?.arithmetic).toMatch(/ = 75\.00; invoiced before 60\.00$/);
   });
 
   it('of a call that was shorter: less than nothing, which is owed back and not asked for', () => {
-    const shorter = granted(playCall(agreed, 'c1', lasting(agreed, 'c1', 45)));
+    const shorter = granted(playCall(agreed, 'c1', lasting(agreed, 'c1', 45), AFTERWARDS));
     const next = ask(shorter, [first]);
     expect(figures(next)).toEqual([['Rehearsal, changed', '-15.00']]);
     expect(issuable({ billable: next })).toMatchObject({
@@ -69,7 +78,7 @@ describe('after an invoice, only the difference is asked for', () => {
   });
 
   it('of a shorter call and an added one together', () => {
-    const shorter = granted(playCall(agreed, 'c1', lasting(agreed, 'c1', 45)));
+    const shorter = granted(playCall(agreed, 'c1', lasting(agreed, 'c1', 45), AFTERWARDS));
     const more = granted(agreeCall(further(shorter, ['c3', 'rehearsal', '02-16T10:00']), 'c3'));
     expect(ask(more, [first]).total).toBe(4500n);
   });
@@ -129,7 +138,7 @@ describe('several payers are asked each for their own part', () => {
   ];
   const payers = { school: 'p2', family: 'p1' };
   const agreed = engaged(split, [['c1', 'rehearsal', '02-02T10:00']], { payers });
-  const played = granted(playCall(agreed, 'c1', lasting(agreed, 'c1', 50)));
+  const played = granted(playCall(agreed, 'c1', lasting(agreed, 'c1', 50), AFTERWARDS));
 
   it('and the parts are the whole: 50.00 is 33.33 and 16.67', () => {
     expect(payersOf(statementOfAll(played), [])).toEqual(['school', 'family']);
@@ -268,6 +277,6 @@ describe('whatever happens between invoices', () => {
       return granted(cancelCall(engagement, id, { at: at('02-02T09:00'), by: 'payer', reason: 'other' }));
     return is === 'cancelled'
       ? engagement
-      : granted(playCall(engagement, id, lasting(engagement, id, minutes)));
+      : granted(playCall(engagement, id, lasting(engagement, id, minutes), AFTERWARDS));
   }
 });

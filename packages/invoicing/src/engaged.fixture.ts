@@ -46,6 +46,9 @@ export function at(text: string): Temporal.ZonedDateTime {
   return T.ZonedDateTime.from(`2026-${text}[Europe/London]`);
 }
 
+/** When everything told here has taken place. */
+export const AFTERWARDS = at('12-31T12:00');
+
 export function day(text: string): Temporal.PlainDate {
   return T.PlainDate.from(`2026-${text}`);
 }
@@ -104,7 +107,7 @@ export function further(engagement: Engagement, [id, kind, start, label]: Told):
 /** What it comes to when everything has happened. */
 export function statementOfAll(engagement: Engagement): Statement {
   if (!('agreement' in engagement)) throw new Error('nothing is agreed');
-  return statementUnder(engagement, engagement.agreement, at('12-31T12:00'), organisation);
+  return statementUnder(engagement, engagement.agreement, AFTERWARDS, organisation);
 }
 
 /** The times of a call, ending so many minutes after it began. */

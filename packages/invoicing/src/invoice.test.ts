@@ -4,6 +4,7 @@ import { granted, refused } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
 import { draftInvoice } from './draft.ts';
 import {
+  AFTERWARDS,
   BY_THE_HOUR,
   day,
   engaged,
@@ -95,7 +96,7 @@ describe('a draft', () => {
       start: lasting(agreed, 'c1', 60).start.add({ days: 1 }),
       end: lasting(agreed, 'c1', 1560).end,
     };
-    const later = granted(playCall(agreed, 'c1', times));
+    const later = granted(playCall(agreed, 'c1', times, AFTERWARDS));
     if (later.stage !== 'agreed') throw new Error('it is agreed still');
     expect(granted(draft({ engagement: later })).days).toEqual({ c1: day('02-03'), c2: day('02-09') });
   });

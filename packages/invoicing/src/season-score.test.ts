@@ -13,6 +13,7 @@ import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
 import { draftInvoice } from './draft.ts';
 import {
+  AFTERWARDS,
   at,
   BY_THE_HOUR,
   day,
@@ -71,9 +72,9 @@ const agreed = engaged(BY_THE_HOUR, [
   ['c2', 'rehearsal', '02-09T10:00'],
   ['c3', 'audition', '02-16T10:00'],
 ]);
-const halfPlayed = granted(playCall(agreed, 'c1', lasting(agreed, 'c1', 75)));
+const halfPlayed = granted(playCall(agreed, 'c1', lasting(agreed, 'c1', 75), AFTERWARDS));
 const played = ['c2', 'c3'].reduce<Engagement>(
-  (so, id) => granted(playCall(so, id, lasting(so, id, 60))),
+  (so, id) => granted(playCall(so, id, lasting(so, id, 60), AFTERWARDS)),
   halfPlayed,
 );
 
@@ -116,7 +117,7 @@ describe('a mark', () => {
   });
 
   it('tells how every call stands', () => {
-    const missed = granted(missCall(halfPlayed, 'c2', { by: 'payer', reason: 'forgotten' }));
+    const missed = granted(missCall(halfPlayed, 'c2', { by: 'payer', reason: 'forgotten' }, AFTERWARDS));
     const fallen = granted(cancelCall(missed, 'c3', { at: at('02-10T10:00'), by: 'payer', reason: 'other' }));
     const held = further(fallen, ['c4', 'rehearsal', '02-20T10:00']);
     const marks = score([held]).staves[0]?.marks ?? [];
@@ -219,7 +220,7 @@ describe('money beside a stave', () => {
       id: 'e2',
       currency: granted(currency('EUR')),
     });
-    const taught = granted(playCall(euro, 'd1', lasting(euro, 'd1', 60)));
+    const taught = granted(playCall(euro, 'd1', lasting(euro, 'd1', 60), AFTERWARDS));
     expect(score([played, taught]).staves[0]?.money).toEqual([
       { currency: POUND, toInvoice: 19500n, owed: 0n, overdue: 0n },
       { currency: 'EUR', toInvoice: 6000n, owed: 0n, overdue: 0n },

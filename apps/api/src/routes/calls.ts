@@ -33,9 +33,9 @@ export const calls = {
   agreeCall: async (ask) => move(ask, (engagement) => agreeCall(engagement, ask.params.call)),
 
   playCall: async (ask) =>
-    move(ask, (engagement) => {
+    move(ask, (engagement, { at }) => {
       const times = readSpan(ask.body);
-      return refused(times) ? times : playCall(engagement, ask.params.call, times);
+      return refused(times) ? times : playCall(engagement, ask.params.call, times, at);
     }),
 
   cancelCall: async (ask) =>
@@ -44,7 +44,8 @@ export const calls = {
       return refused(word) ? word : cancelCall(engagement, ask.params.call, word);
     }),
 
-  missCall: async (ask) => move(ask, (engagement) => missCall(engagement, ask.params.call, ask.body)),
+  missCall: async (ask) =>
+    move(ask, (engagement, { at }) => missCall(engagement, ask.params.call, ask.body, at)),
 
   reopenCall: async (ask) => move(ask, (engagement) => reopenCall(engagement, ask.params.call)),
 } satisfies Partial<Handlers>;
