@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { databases, openPractice, type Practice, problemOf } from '../trial/practice.ts';
+import { AFTERWARDS, enterInquiry } from '../trial/cast.ts';
+import { databases, OPENED, openPractice, type Practice, problemOf } from '../trial/practice.ts';
 
 describe.each(databases)('a list in pages, %s', (_, begin) => {
   let practice: Practice;
@@ -40,5 +41,17 @@ describe.each(databases)('a list in pages, %s', (_, begin) => {
     await client.declineEngagement({ params: { id } });
     const { items } = await client.listEngagements({ query: { stage: 'declined' } });
     expect(items).toEqual([{ id, title: 'Jury in May', stage: 'declined', calls: 0, partsWanted: 0 }]);
+  });
+
+  test('an engagement is listed with its next call, as long as one is ahead', async () => {
+    const { client } = practice.browser;
+    const { id } = await enterInquiry(client);
+    const next = async () => (await client.listEngagements({})).items.find((item) => item.id === id)?.next;
+    expect(await next()).toEqual({ kind: 'rehearsal', start: '2026-11-02T10:00:00+00:00[Europe/London]' });
+    practice.setClock('2026-11-04T10:00:00Z');
+    expect(await next()).toEqual({ kind: 'recital', start: '2026-11-06T19:30:00+00:00[Europe/London]' });
+    practice.setClock(AFTERWARDS);
+    expect(await next()).toBeUndefined();
+    practice.setClock(OPENED);
   });
 });

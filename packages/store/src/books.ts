@@ -2,6 +2,7 @@
 
 import type { Season, Temporal } from '@colla/calendar';
 import type { Agreement, Engagement, Organisation, Party, Stage } from '@colla/engagements';
+import type { CallKind } from '@colla/hours';
 import type { Asked, Invoice, InvoiceDraft, Payment } from '@colla/invoicing';
 import type { Tariff } from '@colla/rates';
 
@@ -24,6 +25,13 @@ export interface KeptTariff {
   readonly versions: readonly [Tariff, ...Tariff[]];
 }
 
+/** A call that is still to come, as a list names it. */
+export interface NextCall {
+  readonly kind: CallKind;
+  readonly label?: string;
+  readonly start: Temporal.ZonedDateTime;
+}
+
 /** One line of the list of engagements, read without loading them whole. */
 export interface EngagementSummary {
   readonly id: string;
@@ -34,6 +42,8 @@ export interface EngagementSummary {
   readonly calls: number;
   readonly first?: Temporal.ZonedDateTime;
   readonly last?: Temporal.ZonedDateTime;
+  /** The first call, held or agreed, that begins after the instant asked for; none of what has ended. */
+  readonly next?: NextCall;
   readonly partsWanted: number;
 }
 
@@ -65,7 +75,10 @@ export interface Books {
   engagement(id: string): Promise<Engagement | undefined>;
   /** The same, locked until the transaction ends, so that of two changes at once neither is lost. */
   lockEngagement(id: string): Promise<Engagement | undefined>;
-  engagements(page: PageOf & { stage?: Stage | undefined }): Promise<Page<EngagementSummary>>;
+  /** The newest inquiry first; `now` says which call is the next. */
+  engagements(
+    page: PageOf & { now: Temporal.Instant; stage?: Stage | undefined },
+  ): Promise<Page<EngagementSummary>>;
   /** Engagements with a call between two days (both included), whole. */
   engagementsBetween(from: Temporal.PlainDate, to: Temporal.PlainDate): Promise<Engagement[]>;
   saveEngagement(engagement: Engagement): Promise<void>;

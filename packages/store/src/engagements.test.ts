@@ -1,7 +1,16 @@
 // Engagements come back from the books as they were put in, at every stage and however their calls stand.
 
 import { Temporal } from '@colla/calendar';
-import { addCall, cancel, decline, type Engagement, lapse, releaseCall, settle } from '@colla/engagements';
+import {
+  addCall,
+  cancel,
+  decline,
+  type Engagement,
+  type Inquiry,
+  lapse,
+  releaseCall,
+  settle,
+} from '@colla/engagements';
 import type { Standing } from '@colla/hours';
 import { granted } from '@colla/refusal';
 import fc from 'fast-check';
@@ -237,7 +246,7 @@ describe.each(databases)('$name', (database) => {
       const asked = agreed(inquiry(others));
       const { items } = await trial.store.within(home.id, async (books) => {
         await books.saveEngagement(asked);
-        return books.engagements({ limit: 10 });
+        return books.engagements({ limit: 10, now: at('2026-03-12', '09:59').toInstant() });
       });
       expect(items).toStrictEqual([
         {
@@ -249,9 +258,44 @@ describe.each(databases)('$name', (database) => {
           calls: 2,
           first: at('2026-03-12', '10:00'),
           last: at('2026-03-14', '19:30'),
+          next: { kind: 'rehearsal', start: at('2026-03-12', '10:00') },
           partsWanted: 1,
         },
       ]);
+    });
+
+    const fallen: Standing = {
+      is: 'cancelled',
+      ...{ at: at('2026-03-10', '09:00'), by: 'payer', reason: 'illness', wasAgreed: true },
+    };
+    const rehearsal = { kind: 'rehearsal', start: at('2026-03-12', '10:00') };
+    const recital = { kind: 'recital', label: 'prize-giving', start: at('2026-03-14', '19:30') };
+    // Asked for the later one first: the order in which they were written down says nothing.
+    const both = () => [
+      call('2026-03-14', { kind: 'recital', label: 'prize-giving', from: '19:30', until: '21:00' }),
+      call('2026-03-12'),
+    ];
+    const [held, agreedTo, fell, declined] = [
+      (asked: Inquiry) => asked,
+      (asked: Inquiry) => agreed(asked),
+      (asked: Inquiry) => withStanding(agreed({ ...asked, calls: both().reverse() }), fallen),
+      (asked: Inquiry) => granted(decline(asked, now)),
+    ];
+    const nexts = [
+      ['is the earlier of two that are agreed', agreedTo, '2026-03-11', '10:00', rehearsal],
+      ['may be one that is only kept free', held, '2026-03-11', '10:00', rehearsal],
+      ['is another from the minute that one begins', agreedTo, '2026-03-12', '10:00', recital],
+      ['is none once all have begun', agreedTo, '2026-03-14', '19:30', undefined],
+      ['passes over one that has fallen', fell, '2026-03-11', '10:00', recital],
+      ['is none of an engagement that was declined', declined, '2026-03-11', '10:00', undefined],
+    ] as const;
+    test.each(nexts)('the next call %s', async (_, becomes, on, time, next) => {
+      const { home, ...others } = await newBooks(trial.store);
+      const { items } = await trial.store.within(home.id, async (books) => {
+        await books.saveEngagement(becomes(inquiry(others, { calls: both() })));
+        return books.engagements({ limit: 10, now: at(on, time).toInstant() });
+      });
+      expect(items.map((item) => item.next)).toStrictEqual([next]);
     });
 
     test('those of one stage stand alone', async () => {
@@ -260,7 +304,9 @@ describe.each(databases)('$name', (database) => {
       const titles = await trial.store.within(home.id, async (books) => {
         await books.saveEngagement(inquiry(others));
         await books.saveEngagement(one);
-        return (await books.engagements({ limit: 10, stage: 'quoted' })).items.map(({ id }) => id);
+        return (await books.engagements({ limit: 10, now: now.toInstant(), stage: 'quoted' })).items.map(
+          ({ id }) => id,
+        );
       });
       expect(titles).toEqual([one.id]);
     });

@@ -60,8 +60,10 @@ export function engagementBooks(
       const [, engagement] = await Promise.all([lock(transaction, { id }), load(id)]);
       return engagement;
     },
-    engagements: ({ stage, ...page }) =>
-      stage ? ofStage(transaction, page, { stage }) : newestFirst(transaction, page),
+    engagements({ stage, now, ...page }) {
+      const at = { now: now.toString() };
+      return stage ? ofStage(transaction, page, { ...at, stage }) : newestFirst(transaction, page, at);
+    },
     async engagementsBetween(from, to) {
       const found = await between(transaction, { from: from.toString(), to: to.toString() });
       return found.map(read);

@@ -18,6 +18,6 @@ export function zoneOf(moment: Temporal.ZonedDateTime): Zone {
 }
 
 /** The same from PostgreSQL's own text. */
-export function readMoment(at: string, zone: string): Temporal.ZonedDateTime {
-  return Temporal.Instant.from(at).toZonedDateTimeISO(zone);
+export function readMomentIf(at: string | null, zone: string | null): Temporal.ZonedDateTime | null {
+  return at && zone ? Temporal.Instant.from(at).toZonedDateTimeISO(zone) : null;
 }

@@ -5,6 +5,8 @@ import { at, call, inquiry, newBooks, newId, organisation, party } from '../tria
 import { databases, type Trial } from '../trial/databases.ts';
 import type { Books, Page, PageOf } from './books.ts';
 
+const now = at('2026-02-10', '10:00').toInstant();
+
 describe.each(databases)('$name', (database) => {
   let trial: Trial;
   beforeAll(async () => {
@@ -50,7 +52,7 @@ describe.each(databases)('$name', (database) => {
     });
     const late = () =>
       within(home, (books) => books.saveEngagement(inquiry(others, { askedAt: at('2026-03-01', '09:00') })));
-    const pages = await turn((page) => within(home, (books) => books.engagements(page)), 3, late);
+    const pages = await turn((page) => within(home, (books) => books.engagements({ ...page, now })), 3, late);
     expect(pages.map((page) => page.length)).toEqual([3, 3, 1]);
     expect(pages.flat().map(({ id }) => id)).toEqual(asked.map(({ id }) => id).reverse());
   });
@@ -88,7 +90,7 @@ describe.each(databases)('$name', (database) => {
   ];
   test.each(bad)('a cursor that is %s is refused in one sentence', async (_, after) => {
     const { home } = await newBooks(trial.store);
-    await expect(within(home, (books) => books.engagements({ after, limit: 5 }))).rejects.toMatchObject({
+    await expect(within(home, (books) => books.engagements({ after, limit: 5, now }))).rejects.toMatchObject({
       refusal: {
         code: 'store/bad-cursor',
         sentence: 'This is not a place in the list. Begin again at its first page.',
@@ -105,7 +107,7 @@ describe.each(databases)('$name', (database) => {
       }
     });
     const turned = (stage: 'inquiry' | 'agreed') =>
-      turn((page) => within(home, (books) => books.engagements({ ...page, stage })), 2);
+      turn((page) => within(home, (books) => books.engagements({ ...page, now, stage })), 2);
     expect((await turned('inquiry')).map((page) => page.length)).toEqual([2, 1]);
     expect(await turned('agreed')).toEqual([[]]);
   });

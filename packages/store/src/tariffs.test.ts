@@ -1,7 +1,7 @@
 // Tariffs: every version kept as it was written, and one that cannot be read is told in one sentence.
 
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { agreed, inquiry, newBooks, newId, tariff } from '../trial/cast.ts';
+import { agreed, at, inquiry, newBooks, newId, tariff } from '../trial/cast.ts';
 import { databases, type Trial } from '../trial/databases.ts';
 import { Refused } from './refused.ts';
 
@@ -79,7 +79,8 @@ describe.each(databases)('$name', (database) => {
       expect(reason.refusal.sentence.startsWith(sentence)).toBe(true);
     }
     // The list of engagements does not read tariffs, so it still tells of this one.
-    const { items } = await trial.store.within(home.id, (books) => books.engagements({ limit: 10 }));
+    const now = at('2026-02-10', '10:00').toInstant();
+    const { items } = await trial.store.within(home.id, (books) => books.engagements({ limit: 10, now }));
     expect(items.map((item) => item.id)).toEqual([engagement.id]);
   });
 });

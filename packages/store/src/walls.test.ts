@@ -1,7 +1,7 @@
 // The walls between organisations: drawn by the database itself, so that a mistake above it cannot pass them.
 
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { agreed, draft, inquiry, newBooks, newId, party, tariff } from '../trial/cast.ts';
+import { agreed, at, draft, inquiry, newBooks, newId, party, tariff } from '../trial/cast.ts';
 import { databases, type Trial } from '../trial/databases.ts';
 import type { Connection } from './connection.ts';
 
@@ -56,11 +56,12 @@ describe.each(databases)('$name', (database) => {
       expect(await books.paymentsOf(kept.engagement)).toEqual([]);
       expect(await books.season(kept.season)).toBeUndefined();
       const page = { limit: 100 };
+      const now = at('2026-02-10', '10:00').toInstant();
       expect((await books.parties(page)).items.map(({ id }) => id)).toEqual([
         ours.soloist.id,
         ours.school.id,
       ]);
-      for (const list of [books.tariffs(page), books.engagements(page), books.invoices(page)]) {
+      for (const list of [books.tariffs(page), books.engagements({ ...page, now }), books.invoices(page)]) {
         expect((await list).items).toEqual([]);
       }
       expect((await books.payments(page)).items).toEqual([]);

@@ -179,6 +179,9 @@ export const engagementWhole = engagement.extend({
 });
 export type EngagementWholeJson = z.output<typeof engagementWhole>;
 
+/** A call that is still to come, as a list names it. */
+const nextCall = call.pick({ kind: true, label: true, start: true });
+
 /** One line of the list. */
 export const engagementSummary = z.object({
   id,
@@ -190,6 +193,8 @@ export const engagementSummary = z.object({
   /** Start of the first and of the last call. */
   first: instant.optional(),
   last: instant.optional(),
+  /** The first call, held or agreed, that has not begun. */
+  next: nextCall.optional(),
   partsWanted: z.int(),
 });
 export type EngagementSummaryJson = z.output<typeof engagementSummary>;

@@ -79,14 +79,16 @@ interface Summary {
   readonly calls: number;
   readonly first?: Temporal.ZonedDateTime;
   readonly last?: Temporal.ZonedDateTime;
+  readonly next?: Pick<Call, 'kind' | 'label'> & { readonly start: Temporal.ZonedDateTime };
   readonly partsWanted: number;
 }
 
-export function showEngagementSummary({ first, last, ...of }: Summary): EngagementSummaryJson {
+export function showEngagementSummary({ first, last, next, ...of }: Summary): EngagementSummaryJson {
   return {
     ...of,
     ...(first ? { first: first.toString() } : {}),
     ...(last ? { last: last.toString() } : {}),
+    ...(next ? { next: { ...next, start: next.start.toString() } } : {}),
   };
 }
 

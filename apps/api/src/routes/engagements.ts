@@ -20,8 +20,8 @@ import { settledBy } from '../settling.ts';
 import { versionFor } from '../tariff-versions.ts';
 
 export const engagements = {
-  listEngagements: async ({ query, books }) =>
-    showPage(await books.engagements(query), showEngagementSummary),
+  listEngagements: async ({ query, books, now }) =>
+    showPage(await books.engagements({ ...query, now }), showEngagementSummary),
 
   addEngagement: async ({ body, books, now, newId }) => {
     const { currency, zone, locale } = await books.organisation();

@@ -1,3 +1,4 @@
+import type { Temporal } from '@colla/calendar';
 import type { Books } from '@colla/store';
 import { showSeason } from '@colla/wire';
 import type { Handlers } from '../answer.ts';
@@ -6,7 +7,7 @@ import { notEmpty, refuse } from '../refusals.ts';
 export const example = {
   openExample: async ({ books, now, newId }) => {
     const { id, zone } = await books.organisation();
-    if (!(await isEmpty(books))) return refuse(notEmpty);
+    if (!(await isEmpty(books, now))) return refuse(notEmpty);
     const { exampleSeason } = await import('@colla/example');
     const story = exampleSeason({ newId, now: now.toZonedDateTimeISO(zone) });
     await books.changeOrganisation({ id, ...story.organisation });
@@ -15,9 +16,14 @@ export const example = {
   },
 } satisfies Partial<Handlers>;
 
-async function isEmpty(books: Books): Promise<boolean> {
+async function isEmpty(books: Books, now: Temporal.Instant): Promise<boolean> {
   const one = { limit: 1 };
-  const lists = [books.engagements(one), books.tariffs(one), books.parties(one), books.seasons(one)];
+  const lists = [
+    books.engagements({ ...one, now }),
+    books.tariffs(one),
+    books.parties(one),
+    books.seasons(one),
+  ];
   return (await Promise.all(lists)).every(({ items }) => items.length === 0);
 }
 

@@ -21,7 +21,7 @@ export const engagements = words({
   parts: 'Parts',
   partsWanted: { one: 'one part wanted', other: '{count} parts wanted' },
   when: 'When',
-  next: 'begins {day}',
+  next: 'next: {call} {time}',
   callCount: { one: 'one call', other: '{count} calls' },
 
   inquiry: 'Inquiry',

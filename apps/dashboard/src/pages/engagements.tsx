@@ -1,17 +1,13 @@
 // Who asked, what is agreed, what comes next.
 import type { Stage } from '@colla/engagements';
 import { useState } from 'react';
-import { useAnswer } from '../books.ts';
 import { engagements as say } from '../catalogue/engagements.ts';
 import { ui } from '../catalogue/ui.ts';
 import { EngagementList, StageFilter } from '../features/engagements/engagement-list.tsx';
-import { todayIn } from '../local-time.ts';
 import { usePaged } from '../paged.ts';
 import { Button, ButtonLink, Page, ProblemNote, Shown } from '../ui/index.ts';
 
 export function Screen() {
-  const organisation = useAnswer('getOrganisation', {});
-  const today = todayIn(organisation.is === 'here' ? organisation.value.zone : 'UTC');
   const [stage, setStage] = useState<Stage>();
   const query = { limit: 50, ...(stage ? { stage } : {}) };
   const { answer, more, problem } = usePaged('listEngagements', { query });
@@ -32,7 +28,7 @@ export function Screen() {
       <Shown answer={answer} what={say('fetching')}>
         {(engagements) => (
           <>
-            <EngagementList engagements={engagements} filtered={stage !== undefined} today={today} />
+            <EngagementList engagements={engagements} filtered={stage !== undefined} />
             {problem && <ProblemNote problem={problem} again={more} />}
             {more && !problem && (
               <div>

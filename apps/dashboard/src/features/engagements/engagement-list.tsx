@@ -3,10 +3,10 @@ import { STAGES, type Stage } from '@colla/engagements';
 import type { EngagementSummaryJson } from '@colla/wire';
 import { Link } from 'wouter';
 import { engagements as say } from '../../catalogue/engagements.ts';
-import { dayOf } from '../../local-time.ts';
-import { sayDay, sayDays } from '../../locale.ts';
+import { sayDays, sayTime } from '../../locale.ts';
 import { ButtonLink, Choice, type Column, Empty, Table } from '../../ui/index.ts';
 import './engagement.css';
+import { callName } from './names.ts';
 
 const stages = [
   { value: 'all' as const, label: say('all') },
@@ -32,32 +32,28 @@ export function StageFilter({
   );
 }
 
-function columnsAt(today: string): Column<EngagementSummaryJson>[] {
-  return [
-    {
-      key: 'title',
-      head: say('nameOfIt'),
-      cell: ({ id, title }) => <Link href={`/engagements/${id}`}>{title}</Link>,
-    },
-    { key: 'stage', head: say('stage'), cell: ({ stage }) => say(stage) },
-    {
-      key: 'who',
-      head: say('people'),
-      cell: ({ soloist, institution }) => [soloist, institution].filter(Boolean).join(', '),
-    },
-    { key: 'when', head: say('when'), cell: (engagement) => sayWhen(engagement, today) },
-    { key: 'parts', head: say('parts'), cell: ({ partsWanted }) => sayParts(partsWanted) },
-  ];
-}
+const columns: Column<EngagementSummaryJson>[] = [
+  {
+    key: 'title',
+    head: say('nameOfIt'),
+    cell: ({ id, title }) => <Link href={`/engagements/${id}`}>{title}</Link>,
+  },
+  { key: 'stage', head: say('stage'), cell: ({ stage }) => say(stage) },
+  {
+    key: 'who',
+    head: say('people'),
+    cell: ({ soloist, institution }) => [soloist, institution].filter(Boolean).join(', '),
+  },
+  { key: 'when', head: say('when'), cell: sayWhen },
+  { key: 'parts', head: say('parts'), cell: ({ partsWanted }) => sayParts(partsWanted) },
+];
 
 export function EngagementList({
   engagements,
   filtered,
-  today,
 }: {
   engagements: readonly EngagementSummaryJson[];
   filtered: boolean;
-  today: string;
 }) {
   if (engagements.length === 0 && filtered) return <Empty title={say('noneAt')} />;
   if (engagements.length === 0) {
@@ -75,7 +71,7 @@ export function EngagementList({
       <Table
         caption={say('title')}
         captionUnseen
-        columns={columnsAt(today)}
+        columns={columns}
         rows={engagements}
         rowKey={({ id }) => id}
       />
@@ -83,12 +79,17 @@ export function EngagementList({
   );
 }
 
-/** When it is: the first call where it lies ahead, else from when until when. */
-function sayWhen({ calls, first, last }: EngagementSummaryJson, today: string): string {
+/** When it is, from the first call to the last; and what comes next, as long as something does. */
+function sayWhen({ calls, first, last, next }: EngagementSummaryJson) {
   if (!first || !last) return '';
-  const count = say('callCount', { count: calls });
-  if (dayOf(first) >= today) return `${say('next', { day: sayDay(first) })}, ${count}`;
-  return `${sayDays(first, last)}, ${count}`;
+  const whole = `${sayDays(first, last)}, ${say('callCount', { count: calls })}`;
+  if (!next) return whole;
+  return (
+    <>
+      {whole}
+      <span className="next">{say('next', { call: callName(next), time: sayTime(next.start) })}</span>
+    </>
+  );
 }
 
 function sayParts(wanted: number): string {
