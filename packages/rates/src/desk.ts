@@ -2,7 +2,7 @@
 // It lives for one pricing and is never seen outside.
 
 import { Temporal } from '@colla/calendar';
-import { type Call, inOrder, PERFORMANCES, principalCall } from '@colla/hours';
+import { type Call, PERFORMANCES, principalCall, timesOf } from '@colla/hours';
 import { divideRounded } from '@colla/money';
 import type { Leg } from '@colla/travel';
 import type { Charge } from './charge.ts';
@@ -10,13 +10,18 @@ import type { Cost, Facts } from './facts.ts';
 import type { EventDay } from './fields.ts';
 import type { ClauseHead, Rivalry } from './kind.ts';
 import type { Category, Line, Quantity } from './line.ts';
-import { asksOfCalls, closer, fitsCall, fitsEngagement } from './selector.ts';
+import { asksOfCalls, fitsCall, fitsEngagement } from './selector.ts';
 import type { Verdict } from './verdict.ts';
 import type { Voice } from './voice.ts';
+import { whenOf } from './when.ts';
 
 /** A call that counts, and how much of it other clauses have taken. */
 export interface Item {
   readonly call: Call;
+  /** Minutes planned. */
+  readonly planned: number;
+  /** Minutes as played, or as planned where it was not played. */
+  readonly played: number;
   /** Minutes covered by entitlements and packages. */
   covered: number;
   /** True once a clause has put a price on it or covers it whole. */
@@ -61,15 +66,14 @@ export class Desk {
   private readonly shares = new Map<Rivalry, ReadonlyMap<string, readonly Item[]>>();
 
   constructor(
+    /** With its calls in the order they happen. */
     readonly facts: Facts,
     readonly voice: Voice,
     readonly asOf: Temporal.ZonedDateTime,
-    /** The clauses that price calls, and those that judge fallen ones, for finding the closest. */
+    /** The clauses that price calls, and those that judge fallen ones, the closer before the looser. */
     private readonly rivals: Readonly<Record<Rivalry, readonly ClauseHead[]>>,
   ) {
-    this.items = inOrder(facts.calls)
-      .filter((call) => counts(call, facts.offered))
-      .map((call) => ({ call, covered: 0, settled: false, verdict: undefined }));
+    this.items = facts.calls.filter((call) => counts(call, facts.offered)).map(itemOf);
     this.byCall = new Map(this.items.map((item) => [item.call.id, item]));
   }
 
@@ -154,26 +158,20 @@ export class Desk {
   }
 
   private closest(call: Call, rivalry: Rivalry): ClauseHead | undefined {
-    let best: ClauseHead | undefined;
-    for (const clause of this.rivals[rivalry]) {
-      if (!fitsCall(clause.for, call, this.facts)) continue;
-      if (!best || closer(clause.for, best.for)) best = clause;
-    }
-    return best;
+    return this.rivals[rivalry].find((clause) => fitsCall(clause.for, call, this.facts));
   }
 
   /** Writes a line. Its amount is rate × quantity, rounded once. */
   charge(clause: ClauseHead, charge: Charge): Line {
     const { quantity, rate, sign = 1n } = charge;
     const amount = sign * divideRounded(rate * BigInt(quantity.count), BigInt(quantity.of));
-    const line: Line = {
+    const undated: Line = {
       key: charge.about === undefined ? clause.id : `${clause.id}:${charge.about}`,
       clause: clause.id,
       category: charge.category,
       payer: charge.payer ?? clause.payer,
       what: charge.what,
       calls: charge.calls ?? [],
-      ...(charge.on === undefined ? {} : { on: charge.on }),
       facts: charge.facts ?? [],
       quantity,
       unit: charge.unit,
@@ -181,6 +179,7 @@ export class Desk {
       amount,
       arithmetic: `${charge.said ?? this.sayQuantity(quantity)} × ${this.voice.money(sign * rate)} = ${this.voice.money(amount)}`,
     };
+    const line = charge.on === undefined ? undated : { ...undated, on: charge.on };
     this.lines.push(line);
     return line;
   }
@@ -215,6 +214,12 @@ export class Desk {
 export function categoryOf(call: Call): Category {
   if (PERFORMANCES.has(call.kind)) return 'performance';
   return call.kind === 'other' ? 'other' : 'rehearsal';
+}
+
+function itemOf(call: Call): Item {
+  const planned = whenOf(call.planned).minutes;
+  const played = whenOf(timesOf(call)).minutes;
+  return { call, planned, played, covered: 0, settled: false, verdict: undefined };
 }
 
 /** Held calls count only while the whole is an offer, and then only if nothing has to happen first. */

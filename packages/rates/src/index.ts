@@ -1,6 +1,7 @@
 // Clauses in, statement out: what facts come to under a tariff, and why.
 
 export { menu } from './clauses/index.ts';
+export { type CurveStep, cancellationCurve, costAt } from './curve.ts';
 export type { Drawn, TaxSum } from './desk.ts';
 export { dueOn, sayDue } from './due.ts';
 export type { Cost, Facts, SoloistFacts, WorkFacts } from './facts.ts';

@@ -1,5 +1,6 @@
 // What every kind of clause answers about itself.
 
+import type { Temporal } from '@colla/calendar';
 import type { Currency } from '@colla/money';
 import type { z } from 'zod';
 import type { Desk } from './desk.ts';
@@ -90,6 +91,12 @@ export interface ClauseKind<Kind extends string, Schema extends z.ZodType> {
   readonly rank?: (terms: z.output<Schema>) => number;
   /** The kinds of clause without which it cannot say what is owed. */
   readonly needs?: (terms: z.output<Schema>) => readonly string[];
+  /** The instants at which what it says of a call changes, were the call cancelled then; none where it never does. */
+  readonly turns?: (
+    terms: z.output<Schema>,
+    start: Temporal.ZonedDateTime,
+    holidays: ReadonlySet<string>,
+  ) => Temporal.ZonedDateTime[];
   /** What it does, phase by phase. */
   readonly phases: Partial<Record<Phase, (terms: z.output<Schema>, desk: Desk, clause: ClauseHead) => void>>;
   /** Worked by hand: its tests and its help text. The first one's terms are what the editor starts from. */

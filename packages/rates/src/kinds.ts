@@ -1,5 +1,6 @@
 // What a clause answers through its kind, whichever kind that is.
 
+import type { Temporal } from '@colla/calendar';
 import { menu } from './clauses/index.ts';
 import type { Desk } from './desk.ts';
 import type { ClauseHead, Phase, Rivalry } from './kind.ts';
@@ -18,6 +19,11 @@ interface AnyKind {
   readonly names?: (terms: unknown) => readonly string[];
   readonly rank?: (terms: unknown) => number;
   readonly needs?: (terms: unknown) => readonly string[];
+  readonly turns?: (
+    terms: unknown,
+    start: Temporal.ZonedDateTime,
+    holidays: ReadonlySet<string>,
+  ) => Temporal.ZonedDateTime[];
   readonly phases: Partial<Record<Phase, (terms: unknown, desk: Desk, clause: ClauseHead) => void>>;
 }
 
@@ -33,6 +39,15 @@ export function rivalryOf(clause: Clause): Rivalry | undefined {
 /** The clauses it speaks of, by id. */
 export function namesOf(clause: Clause): readonly string[] {
   return kindOf(clause).names?.(clause.terms) ?? [];
+}
+
+/** The instants at which what it says of a call that starts at `start` changes, were it cancelled then. */
+export function turnsOf(
+  clause: Clause,
+  start: Temporal.ZonedDateTime,
+  holidays: ReadonlySet<string>,
+): readonly Temporal.ZonedDateTime[] {
+  return kindOf(clause).turns?.(clause.terms, start, holidays) ?? [];
 }
 
 /** Its place among clauses that work in the same phase. */

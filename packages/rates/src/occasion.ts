@@ -1,7 +1,7 @@
 // How often something is owed: for each call, day, week or month on which there is one, or once for the whole.
 
-import { weekOf } from '@colla/calendar';
 import type { Call } from '@colla/hours';
+import { dayText, mondayOf, whenOf } from './when.ts';
 
 export const EACH = ['call', 'day', 'week', 'month', 'engagement'] as const;
 export type Each = (typeof EACH)[number];
@@ -34,9 +34,10 @@ export function occasions<T>(
 function occasionOf(call: Call | undefined, each: Each): string | undefined {
   if (!call || each === 'engagement') return undefined;
   if (each === 'call') return call.id;
-  const day = call.planned.start.toPlainDate();
-  if (each === 'day') return day.toString();
-  return each === 'week' ? weekOf(day).toString() : day.toString().slice(0, 7);
+  const { dayNumber } = whenOf(call.planned);
+  if (each === 'week') return dayText(mondayOf(dayNumber));
+  const day = dayText(dayNumber);
+  return each === 'day' ? day : day.slice(0, 7);
 }
 
 /** “each”, “a week”, “for the engagement”: as it follows a price. */

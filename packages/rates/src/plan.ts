@@ -63,6 +63,9 @@ function goesBefore(other: Clause, clause: Clause): boolean {
   return other.kind === clause.kind && closer(other.for, clause.for);
 }
 
+/** The closer before the looser, so that the first that fits a call is the closest. */
 function rivalsOf(tariff: Tariff, rivalry: Rivalry): ClauseHead[] {
-  return tariff.clauses.filter((clause) => rivalryOf(clause) === rivalry);
+  const rivals = tariff.clauses.filter((clause) => rivalryOf(clause) === rivalry);
+  const closerThan = (clause: Clause) => rivals.filter((other) => closer(other.for, clause.for)).length;
+  return rivals.toSorted((one, other) => closerThan(one) - closerThan(other));
 }

@@ -5,8 +5,7 @@ import { CALL_KINDS, type Call } from '@colla/hours';
 import { z } from 'zod';
 import type { Facts } from './facts.ts';
 import type { Voice } from './voice.ts';
-
-const DAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'] as const;
+import { dayText, WEEKDAYS, whenOf } from './when.ts';
 
 interface Dimension {
   /** The words a call or its engagement shows along this dimension. */
@@ -39,7 +38,7 @@ export const selectorSchema = z.strictObject({
   calls: z.array(z.enum(CALL_KINDS)).min(1).readonly().optional().meta({ title: 'Kinds of call' }),
   labels: words.optional().meta({ title: 'Calls named' }),
   days: z
-    .array(z.enum([...DAYS, 'public holiday']))
+    .array(z.enum([...WEEKDAYS, 'public holiday']))
     .min(1)
     .readonly()
     .optional()
@@ -54,29 +53,50 @@ export type Selector = z.output<typeof selectorSchema>;
 
 /** Whether a call of an engagement fits. */
 export function fitsCall(selector: Selector, call: Call, facts: Facts): boolean {
-  return names.every((name) => fitsAlong(selector, name, call, facts));
+  for (const { dimension, words } of askedBy(selector))
+    if (!showsOneOf(words, dimension.shows(call, facts))) return false;
+  return true;
 }
 
 /** Whether an engagement as a whole fits; what the selector asks about calls is left aside. */
 export function fitsEngagement(selector: Selector, facts: Facts): boolean {
-  return names.every((name) => dimensions[name].ofCall || fitsAlong(selector, name, undefined, facts));
+  for (const { dimension, words } of askedBy(selector))
+    if (!dimension.ofCall && !showsOneOf(words, dimension.shows(undefined, facts))) return false;
+  return true;
 }
 
 /** Whether a selector asks anything about calls, and not only about the engagement as a whole. */
 export function asksOfCalls(selector: Selector): boolean {
-  return names.some((name) => dimensions[name].ofCall && selector[name] !== undefined);
+  return askedBy(selector).some(({ dimension }) => dimension.ofCall);
 }
 
-function fitsAlong(selector: Selector, name: DimensionName, call: Call | undefined, facts: Facts): boolean {
-  const wanted: readonly string[] | undefined = selector[name];
-  if (!wanted) return true;
-  return dimensions[name].shows(call, facts).some((shown) => shown !== undefined && wanted.includes(shown));
+interface Asked {
+  readonly dimension: Dimension;
+  readonly words: ReadonlySet<string>;
+}
+
+const asked = new WeakMap<Selector, readonly Asked[]>();
+
+/** The dimensions along which a selector asks anything, found once for each selector. */
+function askedBy(selector: Selector): readonly Asked[] {
+  const known = asked.get(selector);
+  if (known) return known;
+  const found = names.flatMap((name) => {
+    const words: readonly string[] | undefined = selector[name];
+    return words ? [{ dimension: dimensions[name], words: new Set(words) }] : [];
+  });
+  asked.set(selector, found);
+  return found;
+}
+
+function showsOneOf(words: ReadonlySet<string>, shown: readonly (string | undefined)[]): boolean {
+  for (const word of shown) if (word !== undefined && words.has(word)) return true;
+  return false;
 }
 
 function daysOf(call: Call, facts: Facts): string[] {
-  const day = call.planned.start.toPlainDate();
-  const weekday = DAYS[day.dayOfWeek - 1] ?? '';
-  return facts.holidays.has(day.toString()) ? [weekday, 'public holiday'] : [weekday];
+  const { weekday, dayNumber } = whenOf(call.planned);
+  return facts.holidays.has(dayText(dayNumber)) ? [weekday, 'public holiday'] : [weekday];
 }
 
 /**

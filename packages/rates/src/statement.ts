@@ -11,6 +11,7 @@ import type { Line } from './line.ts';
 import { planOf } from './plan.ts';
 import type { Tariff } from './tariff.ts';
 import { voice } from './voice.ts';
+import { whenOf } from './when.ts';
 
 /** What one payer owes. `total` is what they pay: `net` and the taxes. Minor units. */
 export interface PayerSum {
@@ -73,17 +74,48 @@ export interface Terms {
  * What the engagement costs at `asOf`. Pure: the same facts, terms and instant give the same statement, in
  * whatever order the facts were entered.
  */
-export function statement(facts: Facts, terms: Terms, asOf: Temporal.ZonedDateTime): Statement {
+export function statement(given: Facts, terms: Terms, asOf: Temporal.ZonedDateTime): Statement {
+  const facts = inOrder(given);
   const deposit = facts.calls.some(hasTurnedOut) ? depositAsAgreed(facts, terms, asOf) : undefined;
   const now = price(facts, terms, asOf, deposit);
   if (facts.offered || !facts.calls.some((call) => canStillFall(call, asOf))) return now;
-  const calls = facts.calls.map((call) => (canStillFall(call, asOf) ? fallen(call, asOf) : call));
-  const { total, lines } = price({ ...facts, calls }, terms, asOf, now.deposit);
+  const { total, lines } = cancelled(facts, terms, asOf, now.deposit);
   return { ...now, ifCancelled: { total, lines } };
 }
 
+/** What would be owed in all if the payer cancelled at each of these instants everything agreed and not begun. */
+export function totalsIfCancelled(
+  given: Facts,
+  terms: Terms,
+  instants: readonly Temporal.ZonedDateTime[],
+): bigint[] {
+  const [first] = instants;
+  if (!first) return [];
+  const facts = inOrder(given);
+  const deposit = depositAsAgreed(facts, terms, first);
+  return instants.map((at) => cancelled(facts, terms, at, deposit).total);
+}
+
+/** With its calls as they happen; two at one instant by their ids, so that any order of entry gives the same. */
+function inOrder(facts: Facts): Facts {
+  const calls = facts.calls.toSorted(
+    (a, b) => whenOf(a.planned).at - whenOf(b.planned).at || (a.id < b.id ? -1 : 1),
+  );
+  return { ...facts, calls };
+}
+
+function cancelled(
+  facts: Facts,
+  terms: Terms,
+  at: Temporal.ZonedDateTime,
+  deposit: Desk['deposit'],
+): Statement {
+  const calls = facts.calls.map((call) => (canStillFall(call, at) ? fallen(call, at) : call));
+  return price({ ...facts, calls }, terms, at, deposit);
+}
+
 function canStillFall(call: Call, asOf: Temporal.ZonedDateTime): boolean {
-  return call.standing.is === 'agreed' && call.planned.start.epochMilliseconds > asOf.epochMilliseconds;
+  return call.standing.is === 'agreed' && whenOf(call.planned).at > asOf.epochMilliseconds;
 }
 
 function fallen(call: Call, at: Temporal.ZonedDateTime): Call {

@@ -60,9 +60,12 @@ function numberSayer(locale: string): (text: string) => string {
   const mark = parts.find((part) => part.type === 'decimal')?.value ?? '.';
   return (text) => {
     const sign = text.startsWith('-') ? '\u2212' : '';
-    const [whole = '', fraction] = text.replace('-', '').split('.');
-    const grouped = whole.length > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, group) : whole;
-    return sign + grouped + (fraction === undefined ? '' : mark + fraction);
+    const from = sign.length;
+    const dot = text.indexOf('.');
+    const until = dot < 0 ? text.length : dot;
+    const whole = text.slice(from, until);
+    const grouped = until - from > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, group) : whole;
+    return sign + grouped + (dot < 0 ? '' : mark + text.slice(dot + 1));
   };
 }
 

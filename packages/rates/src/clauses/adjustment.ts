@@ -1,6 +1,6 @@
 // What supplements and discounts have in common: a condition, and a sum, a share, or a rate for time beyond.
 
-import { chargedMinutes, plannedMinutes, playedMinutes } from '@colla/hours';
+import { chargedMinutes } from '@colla/hours';
 import { z } from 'zod';
 import type { Desk, Item } from '../desk.ts';
 import { amountField, minutesField, shareField, wordsField } from '../fields.ts';
@@ -147,12 +147,12 @@ function addTime(by: By<'time'>, place: Place): void {
 }
 
 function addTimeOf(
-  { call }: Item,
+  { call, planned, played }: Item,
   { price, per, increment, grace, beyond }: By<'time'>,
   { desk, clause, what, category, sign }: Place,
 ): void {
-  const from = beyond ?? plannedMinutes(call);
-  const over = Math.max(0, playedMinutes(call) - from);
+  const from = beyond ?? planned;
+  const over = Math.max(0, played - from);
   const charged = chargedMinutes(over, { minimum: 0, increment, round: 'up', grace });
   if (charged === 0) return;
   desk.charge(clause, {
@@ -161,7 +161,7 @@ function addTimeOf(
     calls: [call.id],
     about: call.id,
     facts: [
-      { name: 'played', value: desk.voice.minutes(playedMinutes(call)) },
+      { name: 'played', value: desk.voice.minutes(played) },
       { name: beyond === undefined ? 'planned' : 'included', value: desk.voice.minutes(from) },
       { name: 'charged', value: desk.voice.minutes(charged) },
     ],

@@ -9,8 +9,10 @@ import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { capital, oneOf, sayConditions } from '../selector.ts';
 import type { Owes, Verdict } from '../verdict.ts';
 import type { Voice } from '../voice.ts';
+import { dayText, whenOf } from '../when.ts';
 import { leave } from './fallen.ts';
 import {
+  deadlines,
   owedAt,
   owedEver,
   plainly,
@@ -45,6 +47,7 @@ export const cancellation = clauseKind({
   sentence,
   contradictions: scaleContradictions,
   needs: (terms) => (owedEver(terms).some(({ owes }) => owes === 'deposit') ? ['deposit'] : []),
+  turns: deadlines,
   phases: {
     standing: judge,
     cancellation: (_, desk, clause) => leave(desk, clause),
@@ -196,7 +199,7 @@ function forgives(
 function wordOf({ standing, planned }: Call): string {
   return standing.is === 'cancelled'
     ? String(standing.at.epochMilliseconds)
-    : planned.start.toPlainDate().toString();
+    : dayText(whenOf(planned).dayNumber);
 }
 
 /**

@@ -1,6 +1,6 @@
 // An entitlement: hours that somebody covers, drawn down call by call; what lies beyond goes to the other clauses.
 
-import { type CallKind, playedMinutes } from '@colla/hours';
+import type { CallKind } from '@colla/hours';
 import { z } from 'zod';
 import type { Desk, Item } from '../desk.ts';
 import { amountField, minutesField } from '../fields.ts';
@@ -64,7 +64,7 @@ function drawOne(items: readonly Item[], terms: Terms): Draw[] {
   const draws: Draw[] = [];
   let left = terms.minutes;
   for (const item of firstOf(items, terms.first)) {
-    const open = playedMinutes(item.call) - item.covered;
+    const open = item.played - item.covered;
     const minutes = Math.min(open, left);
     if (minutes === 0) continue;
     item.covered += minutes;

@@ -1,7 +1,7 @@
 // A fixed fee: for each call, day, week or month, for the whole engagement, or for each work; with time included
 // and a rate beyond.
 
-import { chargedMinutes, playedMinutes, principalCall } from '@colla/hours';
+import { chargedMinutes, principalCall } from '@colla/hours';
 import { z } from 'zod';
 import { categoryOf, type Desk, type Item } from '../desk.ts';
 import { amountField, bandField, minutesField, wordsField } from '../fields.ts';
@@ -118,8 +118,7 @@ function chargeBeyond(
   desk: Desk,
   clause: ClauseHead,
 ): void {
-  const { call, covered } = item;
-  const played = playedMinutes(call);
+  const { call, covered, played } = item;
   const beyond = Math.max(0, played - covered - terms.includes);
   const charged = chargedMinutes(beyond, { ...terms, minimum: 0, round: 'up' });
   if (charged === 0) return;

@@ -1,6 +1,6 @@
 // Time charged by the hour, the half hour, or a service of so many minutes.
 
-import { chargedMinutes, countedMinutes } from '@colla/hours';
+import { chargedMinutes } from '@colla/hours';
 import { z } from 'zod';
 import { categoryOf, type Desk, type Item } from '../desk.ts';
 import { amountField, bandField, minutesField } from '../fields.ts';
@@ -67,8 +67,8 @@ export const hourly = clauseKind({
 });
 
 function price(item: Item, terms: Terms, desk: Desk, clause: ClauseHead): void {
-  const { call, covered } = item;
-  const counted = countedMinutes(call, terms.time);
+  const { call, covered, planned, played } = item;
+  const counted = { played, planned, longer: Math.max(played, planned) }[terms.time];
   // The minimum is for the whole call; where part of it is covered already, only what is left is made up.
   const rounding = covered > 0 ? { ...terms, minimum: 0 } : terms;
   const charged = chargedMinutes(Math.max(0, counted - covered), rounding);

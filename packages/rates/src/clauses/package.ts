@@ -1,6 +1,5 @@
 // A package: one price that includes calls or time; what lies beyond is priced by the other clauses.
 
-import { playedMinutes } from '@colla/hours';
 import { z } from 'zod';
 import type { Desk, Item } from '../desk.ts';
 import { amountField, bandField, countField, minutesField, wordsField } from '../fields.ts';
@@ -97,7 +96,7 @@ function take(part: Included, desk: Desk, clause: ClauseHead, taken: Map<Item, n
   for (const item of desk.open(clause)) {
     if (calls === 0 || minutes === 0) return;
     if (!fitsCall(part.of, item.call, desk.facts)) continue;
-    const open = playedMinutes(item.call) - item.covered;
+    const open = item.played - item.covered;
     const given = Math.min(open, minutes, part.minutesEach ?? Number.POSITIVE_INFINITY);
     item.covered += given;
     item.settled = given === open;

@@ -1,6 +1,6 @@
 // A scale by notice: how much is left to pay when word comes so long before, and who is told so in words.
 
-import { inTime, type Temporal } from '@colla/calendar';
+import { deadline, inTime, type Notice, type Temporal } from '@colla/calendar';
 import type { Currency } from '@colla/money';
 import { z } from 'zod';
 import { amountField, countField, shareField, timeField } from '../fields.ts';
@@ -62,15 +62,39 @@ export function owedAt(
   start: Temporal.ZonedDateTime,
   holidays: ReadonlySet<string>,
 ): Owes {
-  const step = of.scale.find(({ before, time }) =>
-    inTime(at, start, {
-      notice:
-        of.clock === 'clock' ? { by: 'clock', before, time: time ?? '00:00' } : { by: of.clock, before },
-      boundary: of.exactly,
-      holidays,
-    }),
-  );
-  return plainly(step?.owes ?? of.otherwise);
+  const inTimeFor = of.clock === 'hours' ? hoursAhead(of, at, start) : byItsClock(of, at, start, holidays);
+  return plainly(of.scale.find(inTimeFor)?.owes ?? of.otherwise);
+}
+
+/** The instants at which the steps of a scale end for what starts at `start`. */
+export function deadlines(
+  of: Scale,
+  start: Temporal.ZonedDateTime,
+  holidays: ReadonlySet<string>,
+): Temporal.ZonedDateTime[] {
+  return of.scale.map((step) => deadline(noticeOf(of.clock, step), start, holidays));
+}
+
+function noticeOf(clock: Scale['clock'], { before, time = '00:00' }: Step): Notice {
+  return clock === 'clock' ? { by: clock, before, time } : { by: clock, before };
+}
+
+/** Elapsed hours need no calendar. */
+function hoursAhead({ exactly }: Scale, at: Temporal.ZonedDateTime, start: Temporal.ZonedDateTime) {
+  const ahead = start.epochMilliseconds - at.epochMilliseconds;
+  return ({ before }: Step) => {
+    const spare = ahead - before * 3_600_000;
+    return spare > 0 || (spare === 0 && exactly === 'in-time');
+  };
+}
+
+function byItsClock(
+  { clock, exactly }: Scale,
+  at: Temporal.ZonedDateTime,
+  start: Temporal.ZonedDateTime,
+  holidays: ReadonlySet<string>,
+) {
+  return (step: Step) => inTime(at, start, { notice: noticeOf(clock, step), boundary: exactly, holidays });
 }
 
 /** A share or a sum of nothing is nothing: such a call draws on nothing and is priced by nothing. */
