@@ -1,7 +1,7 @@
 // The facts a statement is made from: what was asked, agreed, played and spent. No price is a fact, except
 // a cost that was really paid.
 
-import type { Temporal } from '@colla/calendar';
+import type { Season, Span, Temporal } from '@colla/calendar';
 import type { Call } from '@colla/hours';
 import type { Leg } from '@colla/travel';
 
@@ -10,6 +10,8 @@ export interface SoloistFacts {
   readonly level?: string;
   readonly instrument?: string;
   readonly study?: string;
+  /** Of a guild, union or studio: “member”. */
+  readonly membership?: string;
 }
 
 /** One work of the programme, as far as money can depend on it. */
@@ -19,6 +21,12 @@ export interface WorkFacts {
   readonly minutes: number;
   /** Asked for by the soloist beyond what the pianist offers; some tariffs charge its preparation. */
   readonly requested: boolean;
+  /** The organisation's own word for how hard the part is: “difficult”, “level 3”. */
+  readonly difficulty?: string;
+  /** Pages of the pianist's part. */
+  readonly pages?: number;
+  /** The pianist's part, and when it came. */
+  readonly part?: { readonly receivedOn?: Temporal.PlainDate };
 }
 
 /** Money spent for the engagement and passed on as the terms say, in minor units of the tariff's currency. */
@@ -27,6 +35,13 @@ export interface Cost {
   readonly on: Temporal.PlainDate;
   readonly what: string;
   readonly amount: bigint;
+}
+
+/** A call that was put at another time by the payer's wish: where it stood before, and when word of it came. */
+export interface Move {
+  readonly call: string;
+  readonly was: Span;
+  readonly at: Temporal.ZonedDateTime;
 }
 
 /** Everything about one engagement that a price may depend on. An engagement is its own facts. */
@@ -44,7 +59,16 @@ export interface Facts {
   readonly circumstances: readonly string[];
   /** True until the engagement is agreed: calls kept free are then priced as offered. */
   readonly offered: boolean;
+  readonly askedAt?: Temporal.ZonedDateTime;
   readonly agreedAt?: Temporal.ZonedDateTime;
   /** Public holidays of the place, as `2026-12-25`. */
   readonly holidays: ReadonlySet<string>;
+  /** The terms into which the place divides its year. */
+  readonly terms?: readonly Season[];
+  /** Calls that were moved. */
+  readonly moves?: readonly Move[];
+  /** How many engagements of this payer came before it in the season. */
+  readonly soFar?: number;
+  /** Minutes left over from the term before, by the entitlement that lets them roll over. */
+  readonly rolledOver?: Readonly<Record<string, number>>;
 }

@@ -1,14 +1,14 @@
 // Facts written the short way, for examples and tests: `rehearsal 70` is a rehearsal planned for 70 minutes.
 
-import { type Span, Temporal } from '@colla/calendar';
+import { type Season, type Span, Temporal } from '@colla/calendar';
 import { CALL_KINDS, type Call, type CallKind, type Reason, type Standing, type Who } from '@colla/hours';
 import { type Currency, fromDecimal } from '@colla/money';
 import { granted } from '@colla/refusal';
 import { type DistanceUnit, distance } from '@colla/travel';
-import type { Facts, SoloistFacts } from './facts.ts';
+import type { Facts, Move, SoloistFacts, WorkFacts } from './facts.ts';
 
 /**
- * A call: `[n × [weekly ]][label: ]kind minutes[ +minutes over][ on day][ at time][, agreed | , only if …]`, such as
+ * A call: `[n × [weekly ]][label: ]kind minutes[ +minutes over][ late minutes][ on day][ at time][ in place][, agreed | , only if …]`, such as
  * `3 × lesson 30`, `13 × weekly lesson 30 on 2026-01-12`, `mock jury: jury 20`, `recital 120 +80`, `rehearsal 60 on 2026-03-01 at 14:00`. Without a
  * day, calls follow one another a day apart from Monday 2 March 2026 at 10:00. Calls are played unless the
  * whole is offered or the call says that it is only agreed, or held until something happens.
@@ -18,7 +18,10 @@ export interface Given {
   readonly calls?: readonly string[];
   /** Calls that fall: their number from zero, when word came (local), who and why; no `at` is a no-show. */
   readonly fallen?: readonly { call: number; at?: string; by?: Who; reason?: Reason }[];
-  /** Titles; `, requested` after one marks it asked for. */
+  /**
+   * Titles; after one, parted by commas: `requested` marks it asked for, `12 min` its length, `6 pages`, `difficulty
+   * level 3`, `came 2026-06-04` the day its part was received.
+   */
   readonly works?: readonly string[];
   /** Journeys such as `40 km` or `84 mile, 90 min`. */
   readonly legs?: readonly string[];
@@ -30,7 +33,14 @@ export interface Given {
   readonly circumstances?: readonly string[];
   readonly holidays?: readonly string[];
   readonly offered?: boolean;
+  readonly askedAt?: string;
   readonly agreedAt?: string;
+  /** Such as `fall 2026-08-24 to 2026-12-11`. */
+  readonly terms?: readonly string[];
+  /** Calls that were moved: their number from zero, when word came, and when they had been to start (local). */
+  readonly moves?: readonly { call: number; at: string; was: string }[];
+  readonly soFar?: number;
+  readonly rolledOver?: Readonly<Record<string, number>>;
 }
 
 const MONDAY = Temporal.PlainDate.from('2026-03-02');
@@ -52,7 +62,12 @@ export function given(short: Given, currency: Currency): Facts {
     circumstances: short.circumstances ?? [],
     holidays: new Set(short.holidays ?? []),
     offered: short.offered ?? false,
+    ...(short.askedAt === undefined ? {} : { askedAt: local(short.askedAt, zone) }),
     ...(short.agreedAt === undefined ? {} : { agreedAt: local(short.agreedAt, zone) }),
+    ...(short.terms === undefined ? {} : { terms: short.terms.map(readTerm) }),
+    ...(short.moves === undefined ? {} : { moves: short.moves.map((move) => readMove(move, zone)) }),
+    ...(short.soFar === undefined ? {} : { soFar: short.soFar }),
+    ...(short.rolledOver === undefined ? {} : { rolledOver: short.rolledOver }),
   };
 }
 
@@ -70,19 +85,34 @@ type Fall = NonNullable<Given['fallen']>[number];
 
 function readCall(text: string, number: number, zone: string, fall: Fall | undefined, offered = false): Call {
   const match =
-    /^(?:([^:]+): )?([a-z ]+?) (\d+)(?: \+(\d+))?(?: on (\d{4}-\d\d-\d\d))?(?: at (\d\d:\d\d))?(?:, (agreed)|, only if (.+))?$/.exec(
+    /^(?:([^:]+): )?([a-z ]+?) (\d+)(?: \+(\d+))?(?: late (\d+))?(?: on (\d{4}-\d\d-\d\d))?(?: at (\d\d:\d\d))?(?: in ([^,]+))?(?:, (agreed)|, only if (.+))?$/.exec(
       text,
     );
-  const [, label, kind = '', minutes = '', over = '0', day, time = '10:00', agreed, onlyIf] = match ?? [];
+  const [
+    ,
+    label,
+    kind = '',
+    minutes = '',
+    over = '0',
+    late = '0',
+    day,
+    time = '10:00',
+    place,
+    agreed,
+    onlyIf,
+  ] = match ?? [];
   if (!match || !CALL_KINDS.includes(kind as CallKind)) throw new Error(`not a call: ${text}`);
   const start = local(`${day ?? MONDAY.add({ days: number })}T${time}`, zone);
   const planned = { start, end: start.add({ minutes: Number(minutes) }) };
-  const played = { start, end: planned.end.add({ minutes: Number(over) }) };
+  const played = {
+    start: start.add({ minutes: Number(late) }),
+    end: planned.end.add({ minutes: Number(over) }),
+  };
   return {
-    id: `c${String(number).padStart(3, '0')}`,
+    id: idOf(number),
     kind: kind as CallKind,
     ...(label === undefined ? {} : { label }),
-    place: 'Hall',
+    place: place ?? 'Hall',
     planned,
     standing: standingOf(fall, zone, played, { offered, agreed: agreed !== undefined, onlyIf }),
   };
@@ -103,9 +133,41 @@ function standingOf(
   return said.agreed ? { is: 'agreed' } : { is: 'played', times: played };
 }
 
-function readWork(text: string, number: number) {
-  const title = text.replace(/, requested$/, '');
-  return { id: `w${number}`, title, minutes: 5, requested: title !== text };
+function readWork(text: string, number: number): WorkFacts {
+  const [title = '', ...said] = text.split(', ');
+  const find = (form: RegExp) =>
+    said.map((part) => form.exec(part)?.[1]).find((found) => found !== undefined);
+  const difficulty = find(/^difficulty (.+)$/);
+  const pages = find(/^(\d+) pages$/);
+  const came = find(/^came (.+)$/);
+  return {
+    id: `w${number}`,
+    title,
+    minutes: Number(find(/^(\d+) min$/) ?? 5),
+    requested: said.includes('requested'),
+    ...(difficulty === undefined ? {} : { difficulty }),
+    ...(pages === undefined ? {} : { pages: Number(pages) }),
+    ...(came === undefined ? {} : { part: { receivedOn: Temporal.PlainDate.from(came) } }),
+  };
+}
+
+function readTerm(text: string, number: number): Season {
+  const [, name = '', from = '', to = ''] = /^(.+) (\S+) to (\S+)$/.exec(text) ?? [];
+  return {
+    id: `t${number}`,
+    name,
+    from: Temporal.PlainDate.from(from),
+    to: Temporal.PlainDate.from(to),
+  };
+}
+
+function readMove({ call, at, was }: NonNullable<Given['moves']>[number], zone: string): Move {
+  const start = local(was, zone);
+  return { call: idOf(call), at: local(at, zone), was: { start, end: start.add({ hours: 1 }) } };
+}
+
+function idOf(number: number): string {
+  return `c${String(number).padStart(3, '0')}`;
 }
 
 function readLeg(text: string, number: number) {

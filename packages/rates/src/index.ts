@@ -4,7 +4,7 @@ export { menu } from './clauses/index.ts';
 export { type CurveStep, cancellationCurve, costAt } from './curve.ts';
 export type { Drawn, TaxSum } from './desk.ts';
 export { dueOn, sayDue } from './due.ts';
-export type { Cost, Facts, SoloistFacts, WorkFacts } from './facts.ts';
+export type { Cost, Facts, Move, SoloistFacts, WorkFacts } from './facts.ts';
 export type { EventDay } from './fields.ts';
 export { type Given, given } from './given.ts';
 export { CATEGORIES, type Category, type Line, type Quantity, type UsedFact } from './line.ts';

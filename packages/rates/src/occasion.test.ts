@@ -26,7 +26,7 @@ it.each<[Each, number[]]>([
   ['month', [1, 3]],
   ['engagement', [4]],
 ])('four calls about the first of March, for each %s', (each, counts) => {
-  expect(occasions(calls, each, (call) => call).map(({ of }) => of.length)).toEqual(counts);
+  expect(occasions(calls, each, (call) => call, {}).map(({ of }) => of.length)).toEqual(counts);
 });
 
 it('a late call belongs to the day of its place, not to that of Greenwich', () => {
@@ -37,7 +37,7 @@ it('a late call belongs to the day of its place, not to that of Greenwich', () =
     },
     granted(currency('USD')),
   ).calls;
-  expect(occasions(late, 'day', (call) => call).map(({ about }) => about)).toEqual([
+  expect(occasions(late, 'day', (call) => call, {}).map(({ about }) => about)).toEqual([
     '2026-03-01',
     '2026-03-02',
   ]);

@@ -1,9 +1,11 @@
-// How often something is owed: for each call, day, week or month on which there is one, or once for the whole.
+// How often something is owed: for each call, day, week, month or term in which there is one, or once for the whole.
 
 import type { Call } from '@colla/hours';
+import type { Facts } from './facts.ts';
+import { termOf } from './term.ts';
 import { dayText, mondayOf, whenOf } from './when.ts';
 
-export const EACH = ['call', 'day', 'week', 'month', 'engagement'] as const;
+export const EACH = ['call', 'day', 'week', 'month', 'term', 'engagement'] as const;
 export type Each = (typeof EACH)[number];
 
 /** One occasion: what falls into it, and the word that tells it from others of its kind (none for the whole). */
@@ -14,16 +16,18 @@ export interface Occasion<T> {
 
 /**
  * Sorts things into the occasions of their calls, in the order given. A week begins on its Monday, a month on
- * its first, both on the calendar of the call's place. What has no call belongs to the whole.
+ * its first, both on the calendar of the call's place. What has no call, or lies
+ * outside every term, belongs to the whole.
  */
 export function occasions<T>(
   things: readonly T[],
   each: Each,
   callOf: (thing: T) => Call | undefined,
+  facts: Pick<Facts, 'terms'>,
 ): Occasion<T>[] {
   const found = new Map<string | undefined, T[]>();
   for (const thing of things) {
-    const about = occasionOf(callOf(thing), each);
+    const about = occasionOf(callOf(thing), each, facts);
     const known = found.get(about);
     if (known) known.push(thing);
     else found.set(about, [thing]);
@@ -31,9 +35,10 @@ export function occasions<T>(
   return [...found].map(([about, of]) => (about === undefined ? { of } : { about, of }));
 }
 
-function occasionOf(call: Call | undefined, each: Each): string | undefined {
+function occasionOf(call: Call | undefined, each: Each, facts: Pick<Facts, 'terms'>): string | undefined {
   if (!call || each === 'engagement') return undefined;
   if (each === 'call') return call.id;
+  if (each === 'term') return termOf(call, facts)?.name;
   const { dayNumber } = whenOf(call.planned);
   if (each === 'week') return dayText(mondayOf(dayNumber));
   const day = dayText(dayNumber);

@@ -62,6 +62,11 @@ export function mondayOf(dayNumber: number): number {
   return dayNumber - weekdayIndex(dayNumber);
 }
 
+/** The number of a day. */
+export function numberOf(day: Temporal.PlainDate): number {
+  return FIRST.until(day, { largestUnit: 'days' }).days;
+}
+
 const texts = new Map<number, string>();
 const FIRST = Temporal.PlainDate.from('1970-01-01');
 

@@ -126,7 +126,7 @@ function addAmounts({ amount, each }: By<'amount'>, { desk, clause, what, catego
   const due =
     desk.withoutCalls && each === 'engagement' && fitsEngagement(clause.for, desk.facts)
       ? [{ of: [] }]
-      : occasions(desk.standing(clause), each, ({ call }) => call);
+      : occasions(desk.standing(clause), each, ({ call }) => call, desk.facts);
   for (const occasion of due) {
     desk.charge(clause, {
       category,

@@ -52,7 +52,7 @@ export const entitlement = clauseKind({
 
 /** Draws in the order calls happen, those of the first kinds before all others. */
 function draw(terms: Terms, desk: Desk, clause: ClauseHead): void {
-  const grants = occasions(desk.open(clause), terms.each, ({ call }) => call);
+  const grants = occasions(desk.open(clause), terms.each, ({ call }) => call, desk.facts);
   const draws = grants.flatMap(({ of }) => drawOne(of, terms));
   const granted = terms.minutes * Math.max(1, grants.length);
   const used = draws.reduce((sum, { minutes }) => sum + minutes, 0);

@@ -147,7 +147,7 @@ function priceOccasions(
   clause: ClauseHead,
 ): void {
   const alone = desk.withoutCalls && each === 'engagement' && fitsEngagement(clause.for, desk.facts);
-  const due = alone ? [{ of: [] }] : occasions(desk.toPrice(clause), each, ({ call }) => call);
+  const due = alone ? [{ of: [] }] : occasions(desk.toPrice(clause), each, ({ call }) => call, desk.facts);
   for (const occasion of due) {
     const calls = occasion.of.map(({ call }) => call);
     const principal = principalCall(calls);

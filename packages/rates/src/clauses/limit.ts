@@ -90,7 +90,12 @@ function hold(terms: Terms, desk: Desk, clause: ClauseHead): void {
   const lines = withWhatIsTakenOff(desk.linesOf(clause, terms.on), desk);
   for (const payer of new Set(lines.map((line) => line.payer))) {
     const theirs = lines.filter((line) => line.payer === payer);
-    for (const { about, of } of occasions(theirs, terms.each, (line) => desk.item(line.calls[0])?.call))
+    for (const { about, of } of occasions(
+      theirs,
+      terms.each,
+      (line) => desk.item(line.calls[0])?.call,
+      desk.facts,
+    ))
       holdOne(of, about === undefined ? payer : `${payer}:${about}`, terms, desk, clause);
   }
 }

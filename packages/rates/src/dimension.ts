@@ -1,0 +1,137 @@
+// A dimension along which the trade tells one case from another: by its words, by a range, or by an hour of the day.
+
+import { readTime, type Temporal } from '@colla/calendar';
+import type { Call } from '@colla/hours';
+import { refused } from '@colla/refusal';
+import { z } from 'zod';
+import type { Facts } from './facts.ts';
+import { timeField } from './fields.ts';
+import { whenOf } from './when.ts';
+
+/** What a selector may ask along one dimension. */
+export interface Dimension<Wanted> {
+  /** Whether it asks about the call (or only about the engagement as a whole). */
+  readonly ofCall: boolean;
+  readonly fits: (wanted: Wanted, call: Call | undefined, facts: Facts) => boolean;
+  /** Whether whatever fits `inner` fits `outer` too. */
+  readonly within: (inner: Wanted, outer: Wanted) => boolean;
+  /** Whether nothing can fit both. */
+  readonly apart: (one: Wanted, other: Wanted) => boolean;
+}
+
+type Shows = (call: Call | undefined, facts: Facts) => readonly (string | undefined)[];
+
+/**
+ * Any of some words. `single`: one fact shows one word, so that two lists without a word in common never both fit.
+ */
+export function byWords(
+  shows: Shows,
+  { ofCall, single }: { ofCall: boolean; single: boolean | ((words: readonly string[]) => boolean) },
+): Dimension<readonly string[]> {
+  const isSingle = (words: readonly string[]) => (typeof single === 'boolean' ? single : single(words));
+  return {
+    ofCall,
+    fits: (wanted, call, facts) =>
+      shows(call, facts).some((word) => word !== undefined && wanted.includes(word)),
+    within: (inner, outer) => inner.every((word) => outer.includes(word)),
+    apart: (one, other) => isSingle(one) && isSingle(other) && !one.some((word) => other.includes(word)),
+  };
+}
+
+/** Both ends belong to it; an end left out is open. */
+export interface Range {
+  readonly from?: number | undefined;
+  readonly to?: number | undefined;
+}
+
+/** A range of whole figures. */
+export function rangeField(title: string, unit: 'minutes' | 'days' | 'count') {
+  const end = (title: string) => z.int().min(0).max(100_000).optional().meta({ title, unit });
+  return z
+    .strictObject({ from: end('From'), to: end('To') })
+    .refine(
+      ({ from, to }) => from !== undefined || to !== undefined,
+      'asks for nothing. Give one end at least',
+    )
+    .refine(({ from = 0, to = from }) => from <= to, 'ends below where it begins. Exchange its two ends')
+    .optional()
+    .meta({ title });
+}
+
+/** A figure within a range; what has no such figure fits none. */
+export function byRange(
+  measure: (call: Call | undefined, facts: Facts) => number | undefined,
+  { ofCall }: { ofCall: boolean },
+): Dimension<Range> {
+  return {
+    ofCall,
+    fits: ({ from = 0, to = Number.POSITIVE_INFINITY }, call, facts) => {
+      const figure = measure(call, facts);
+      return figure !== undefined && figure >= from && figure <= to;
+    },
+    within: (inner, outer) => low(inner) >= low(outer) && high(inner) <= high(outer),
+    apart: (one, other) => high(one) < low(other) || high(other) < low(one),
+  };
+}
+
+function low({ from = 0 }: Range): number {
+  return from;
+}
+
+function high({ to = Number.POSITIVE_INFINITY }: Range): number {
+  return to;
+}
+
+/** From one time of day until another, on the clock of the place; past midnight where it ends before it begins. */
+export interface Hours {
+  readonly from: string;
+  readonly until: string;
+}
+
+export const hoursSchema = z
+  .strictObject({ from: timeField('From'), until: timeField('Until') })
+  .refine(({ from, until }) => from !== until, 'begins when it ends. Give two times of day');
+
+/** Calls that start within some hours of the day. */
+export const byHours: Dimension<Hours> = {
+  ofCall: true,
+  fits: (wanted, call) =>
+    call !== undefined && after(startOf(wanted), whenOf(call.planned).minuteOfDay) < lengthOf(wanted),
+  within: (inner, outer) => after(startOf(outer), startOf(inner)) + lengthOf(inner) <= lengthOf(outer),
+  apart: (one, other) =>
+    after(startOf(one), startOf(other)) >= lengthOf(one) &&
+    after(startOf(other), startOf(one)) >= lengthOf(other),
+};
+
+const MINUTES_A_DAY = 1440;
+
+function after(from: number, minuteOfDay: number): number {
+  return (minuteOfDay - from + MINUTES_A_DAY) % MINUTES_A_DAY;
+}
+
+function startOf({ from }: Hours): number {
+  return minuteOf(from);
+}
+
+function lengthOf({ from, until }: Hours): number {
+  return after(minuteOf(from), minuteOf(until));
+}
+
+function minuteOf(text: string): number {
+  const time = readTime(text);
+  return refused(time) ? 0 : time.hour * 60 + time.minute;
+}
+
+/** Minutes of `start` to `end` that lie within some hours of the day, as the clock of the place shows them. */
+export function minutesWithin(
+  hours: Hours,
+  { start, end }: { start: Temporal.ZonedDateTime; end: Temporal.ZonedDateTime },
+): number {
+  const from = start.hour * 60 + start.minute;
+  const long = Math.round((end.epochMilliseconds - start.epochMilliseconds) / 60_000);
+  let within = 0;
+  // The window that began before the start, and each that begins within the span.
+  for (let opens = from - after(startOf(hours), from); opens < from + long; opens += MINUTES_A_DAY)
+    within += Math.max(0, Math.min(from + long, opens + lengthOf(hours)) - Math.max(from, opens));
+  return within;
+}
