@@ -1,5 +1,5 @@
 // Something that acts, and something that leads elsewhere and looks the same.
-import type { ReactNode } from 'react';
+import { type ReactNode, type RefObject, useLayoutEffect, useRef } from 'react';
 import { Link } from 'wouter';
 import './button.css';
 
@@ -25,8 +25,11 @@ export function Button({
   onPress,
   children,
 }: ButtonProps) {
+  const button = useRef<HTMLButtonElement>(null);
+  useHandOver(button);
   return (
     <button
+      ref={button}
       type={type}
       className={`button ${kind}`}
       aria-disabled={busy || undefined}
@@ -39,6 +42,16 @@ export function Button({
       {children}
     </button>
   );
+}
+
+/** A button that goes once it is pressed leaves the focus to the title of its page, and nobody nowhere. */
+function useHandOver(button: RefObject<HTMLButtonElement | null>): void {
+  useLayoutEffect(() => {
+    const going = button.current;
+    return () => {
+      if (going === document.activeElement) going?.closest('main')?.querySelector('h1')?.focus();
+    };
+  }, [button]);
 }
 
 export function ButtonLink({

@@ -19,7 +19,8 @@ export function Dialog({ title, onClose, children }: DialogProps) {
     const before = document.activeElement;
     dialog.current?.showModal();
     return () => {
-      if (before instanceof HTMLElement && before.isConnected) before.focus();
+      const isThere = before instanceof HTMLElement && before.isConnected;
+      (isThere ? before : document.querySelector<HTMLElement>('main h1'))?.focus();
     };
   }, []);
   return (
