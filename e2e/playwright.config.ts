@@ -30,6 +30,7 @@ export default defineConfig({
     launchOptions: { args, ...(chromium ? { executablePath: chromium } : {}) },
     locale: 'en-GB',
     timezoneId: 'Europe/London',
+    actionTimeout: 30_000,
     trace: 'retain-on-failure',
     screenshot: 'only-on-failure',
   },

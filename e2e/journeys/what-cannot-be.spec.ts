@@ -1,0 +1,127 @@
+// What cannot be is refused in one sentence, beside the field that it is about, and nothing typed is lost.
+
+import type { Locator, Page } from '@playwright/test';
+import { openEngagement, openExample } from '../example.ts';
+import { expect, goTo, isTold, openBook, test } from '../pianist.ts';
+
+test.describe('a call', () => {
+  test.beforeEach(async ({ page, server }) => {
+    await openBook(page, server);
+    await page.getByRole('link', { name: 'Enter an inquiry' }).click();
+    await page.getByLabel('Title', { exact: true }).fill('Song evening');
+    await page.getByLabel('Day').fill('2027-03-28');
+    await page.getByLabel('From').fill('20:00');
+    await page.getByLabel('Until').fill('21:00');
+    await page.getByText('Name, condition, time zone').click();
+    await page.getByLabel('Time zone of the place').fill('Europe/London');
+  });
+
+  test('cannot end before it starts', async ({ page }) => {
+    const until = page.getByLabel('Until');
+    await until.fill('19:30');
+    await enterInquiry(page);
+    await refuses(until, /It ends at 19:30, which is not after its start at 20:00/);
+    await expect(until).toHaveValue('19:30');
+    await expect(page.getByLabel('Title', { exact: true })).toHaveValue('Song evening');
+    await until.fill('21:30');
+    await enterInquiry(page);
+    await isTold(page, '“Song evening” is entered.');
+  });
+
+  test('cannot begin at a time that clocks skip that night', async ({ page }) => {
+    const from = page.getByLabel('From');
+    await from.fill('01:30');
+    await page.getByLabel('Until').fill('03:00');
+    await enterInquiry(page);
+    await refuses(from, /01:30 on 2027-03-28 does not exist in Europe\/London: clocks go forward that night/);
+    await expect(from).toHaveValue('01:30');
+    await expect(page.getByLabel('Until')).toHaveValue('03:00');
+  });
+
+  test('cannot be in a zone that is none', async ({ page }) => {
+    const zone = page.getByLabel('Time zone of the place');
+    await zone.fill('Europe/Erlengrund');
+    await enterInquiry(page);
+    await refuses(zone, /“Europe\/Erlengrund” is not a time zone/);
+    await expect(zone).toHaveValue('Europe/Erlengrund');
+    await goTo(page, 'Engagements');
+    await expect(page.getByText('No engagement yet')).toBeVisible();
+  });
+});
+
+function enterInquiry(page: Page): Promise<void> {
+  return page.getByRole('button', { name: 'Enter it' }).click();
+}
+
+test.describe('a tariff', () => {
+  test.beforeEach(async ({ page, server }) => {
+    await openBook(page, server);
+    await page.getByRole('link', { name: 'Write a tariff' }).click();
+    await page.getByLabel('Name of the tariff').fill('Lessons');
+    await addClause(page, 'Rate for time');
+  });
+
+  test('cannot ask for half a cent', async ({ page }) => {
+    const price = page.getByRole('textbox', { name: 'Price', exact: true });
+    await price.fill('45.005');
+    await refuses(price, /“45\.005” has more decimals than EUR has: EUR has 2 decimals/);
+    await keepTariff(page);
+    await expect(price).toHaveValue('45.005');
+    await expect(page.getByLabel('Name of the tariff')).toHaveValue('Lessons');
+    await price.fill('45.00');
+    await keepTariff(page);
+    await isTold(page, 'The tariff “Lessons” is kept.');
+  });
+
+  test('cannot charge in steps of no minutes', async ({ page }) => {
+    const steps = page.getByLabel('Charged in steps of (minutes)');
+    await steps.fill('0');
+    await refuses(steps, /“Charged in steps of \(minutes\)” lies between 1 and 44640; 0 does not/);
+    await keepTariff(page);
+    await expect(steps).toHaveValue('0');
+  });
+
+  test('cannot price the same call twice, and names both clauses that would', async ({ page }) => {
+    await addClause(page, 'Rate for time');
+    await page.getByRole('textbox', { name: 'Price', exact: true }).fill('50');
+    await keepTariff(page);
+    await expect(page.getByRole('heading', { level: 1, name: 'New tariff' })).toBeVisible();
+    await expect(
+      page.getByText('Clauses “hourly” and “hourly-2” contradict: both put a price on the same calls.'),
+    ).toBeVisible();
+    await expect(page.getByRole('textbox', { name: 'Price', exact: true })).toHaveValue('50');
+  });
+});
+
+async function addClause(page: Page, kind: string): Promise<void> {
+  await page.getByRole('button', { name: 'Add a clause' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: kind }).click();
+}
+
+function keepTariff(page: Page): Promise<void> {
+  return page.getByRole('button', { name: 'Keep the tariff' }).click();
+}
+
+test('more than is owed is offered as credit, and kept', async ({ page, server }) => {
+  await openExample(page, server);
+  await openEngagement(page, 'Harvest concert');
+  await page.getByRole('button', { name: 'Record a payment' }).first().click();
+  const dialog = page.getByRole('dialog');
+  const amount = dialog.getByLabel('Amount received');
+  await expect(amount).toHaveValue('920.83');
+  await amount.fill('950');
+  await dialog.getByLabel('Reference').fill('Choir account');
+  await dialog.getByRole('button', { name: 'Record it' }).click();
+  await refuses(amount, /Only 920\.83 is owed on invoice \S+\. Keep the other 29\.17 as credit/);
+  await expect(amount).toHaveValue('950');
+  await expect(dialog.getByLabel('Reference')).toHaveValue('Choir account');
+  await dialog.getByRole('button', { name: 'Keep €29.17 as credit' }).click();
+  await isTold(page, '€950.00 from Pellow Sands Singers is recorded, of which €29.17 is kept as credit.');
+  await expect(page.getByText('€29.17 of it kept as credit')).toBeVisible();
+});
+
+/** The sentence stands beside the field: the field is marked, and described by it. */
+async function refuses(field: Locator, sentence: RegExp): Promise<void> {
+  await expect(field).toHaveAttribute('aria-invalid', 'true');
+  await expect(field).toHaveAccessibleDescription(sentence);
+}
