@@ -204,6 +204,8 @@ export const engagements = words({
   noTariff: 'There is no tariff in {currency} yet. Write one down first, then quote.',
   toTariffs: 'Write down a tariff',
   version: 'Version',
+  notYetBegun: 'The tariff begins after the first call.',
+  nameVersion: 'Choose the version to quote by it all the same, or choose another tariff.',
   versionFrom: 'Version {version}, from {day}',
   band: 'Between {from} and {to}.',
   validUntil: 'Stands until',

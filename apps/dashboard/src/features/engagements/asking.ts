@@ -1,6 +1,6 @@
 // What the next invoice to a payer will ask for, line by line, before it is issued.
 
-import { readDay } from '@colla/calendar';
+import { readDay, Temporal } from '@colla/calendar';
 import { type Asked, type Billable, billable, USUAL_DAYS } from '@colla/invoicing';
 import { currency, fromDecimal } from '@colla/money';
 import { dueOn, type Facts, type Statement } from '@colla/rates';
@@ -20,11 +20,17 @@ export function askingOf(
   issuedOn: string,
 ): Asking {
   const day = granted(readDay(issuedOn));
-  const due = statement.payment ? dueOn(statement.payment.due, facts, day) : undefined;
   return {
     billable: billable(statement, payer, earlier.map(askedBy)),
-    dueOn: (due ?? day.add({ days: USUAL_DAYS })).toString(),
+    dueOn: dueDay(statement, facts, day).toString(),
   };
+}
+
+/** The day the agreed terms name, or the usual one; never before the invoice itself. */
+function dueDay({ payment }: Statement, facts: Facts, issuedOn: Temporal.PlainDate): Temporal.PlainDate {
+  const agreed = payment && dueOn(payment.due, facts, issuedOn);
+  const due = agreed ?? issuedOn.add({ days: USUAL_DAYS });
+  return Temporal.PlainDate.compare(due, issuedOn) < 0 ? issuedOn : due;
 }
 
 /** An invoice as far as the difference needs it; the lines' calls and category do not count there. */

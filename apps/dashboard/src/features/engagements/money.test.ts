@@ -136,6 +136,13 @@ describe('the next invoice', () => {
     expect(dueOn).toBe('2026-07-04');
   });
 
+  it('issued after the first call, by which it was due, is due on its own day', () => {
+    const payment = { clause: 'term', due: [{ event: 'first call', days: 0 }], gate: false } as const;
+    const late = { statement: { ...now, payment }, facts, payer: 'payer' };
+    expect(askingOf(late, [], '2026-06-20').dueOn).toBe('2026-06-20');
+    expect(askingOf(late, [], '2026-06-01').dueOn).toBe('2026-06-10');
+  });
+
   it('asks only for what an earlier invoice did not', () => {
     const { billable } = askingOf(
       { statement: now, facts, payer: 'payer' },

@@ -32,24 +32,19 @@ const DAYS_TO_DECIDE = 14;
 export function QuoteForm({ tariff, engagement, organisation, show, onClose }: QuoteFormProps) {
   const { send, busy, problem } = useSend('quoteEngagement');
   const [now] = useState(() => Temporal.Now.zonedDateTimeISO(organisation.zone));
+  const facts = factsOf(engagement, organisation.holidays);
+  const [inForce] = useState(() => versionFor(tariff.versions, facts.calls)?.version);
   const [draft, setDraft] = useState<QuoteDraft>(() => ({
-    version: String(
-      versionFor(tariff.versions, firstDay(engagement) ?? now.toPlainDate().toString())?.version,
-    ),
+    version: inForce === undefined ? '' : String(inForce),
     typed: {},
     validUntil: now.toPlainDate().add({ days: DAYS_TO_DECIDE }).toString(),
   }));
   const [wrong, setWrong] = useState<Said>();
   const status = useStatus();
-  const version = tariff.versions.find(({ version }) => String(version) === draft.version) ?? tariff.latest;
-  const prices = openPrices(version);
+  const version = tariff.versions.find(({ version }) => String(version) === draft.version);
+  const prices = version ? openPrices(version) : [];
   const choices = choicesOf(draft.typed, tariff.currency);
-  const offer = offerOf(
-    factsOf(engagement, organisation.holidays),
-    { written: version.written, choices },
-    now,
-    organisation.locale,
-  );
+  const offer = version && offerOf(facts, { written: version.written, choices }, now, organisation.locale);
   const outside = prices.find(({ clause }) => wrongAt(offer, clause) !== undefined);
   const change = (to: Partial<QuoteDraft>) => {
     setDraft({ ...draft, ...to });
@@ -57,6 +52,7 @@ export function QuoteForm({ tariff, engagement, organisation, show, onClose }: Q
   };
   const quoteIt = async () => {
     const { validUntil } = draft;
+    if (!version || !offer) return setWrong({ detail: say('nameVersion'), pointer: '/version' });
     const body = { tariff: tariff.id, version: version.version, choices, validUntil };
     if (refused(offer)) return setWrong(sentenceOf(offer, outside?.clause));
     if (!(await send({ params: { id: engagement.id }, body }))) return;
@@ -74,7 +70,7 @@ export function QuoteForm({ tariff, engagement, organisation, show, onClose }: Q
   );
   return (
     <Form problem={wrong ?? problem} onSubmit={quoteIt} foot={foot}>
-      <VersionFields tariff={tariff} draft={draft} onChange={change} />
+      <VersionFields tariff={tariff} draft={draft} begun={inForce !== undefined} onChange={change} />
       {prices.map((open) => (
         <MoneyField
           key={open.clause}
@@ -92,7 +88,9 @@ export function QuoteForm({ tariff, engagement, organisation, show, onClose }: Q
       ))}
       <section aria-live="polite">
         <h3>{say('quoteComesTo')}</h3>
-        {refused(offer) ? (
+        {!offer ? (
+          <p className="aside">{say('nameVersion')}</p>
+        ) : refused(offer) ? (
           <p className="aside">{outside ? say('chooseInside') : offer.sentence}</p>
         ) : (
           show(pricedHere(offer, engagement, organisation.locale))
@@ -100,10 +98,6 @@ export function QuoteForm({ tariff, engagement, organisation, show, onClose }: Q
       </section>
     </Form>
   );
-}
-
-function firstDay({ calls }: EngagementWholeJson): string | undefined {
-  return calls.map(({ start }) => start.slice(0, 10)).sort()[0];
 }
 
 /** The prices that can be read as amounts; the field says so of the others. */
@@ -118,26 +112,29 @@ function sentenceOf({ sentence }: { sentence: string }, clause: string | undefin
 }
 
 /** A price outside its band is said beside its field; the refusal names its clause. */
-function wrongAt(offer: ReturnType<typeof offerOf>, clause: string): string | undefined {
-  return refused(offer) && offer.facts.clause === clause ? offer.sentence : undefined;
+function wrongAt(offer: ReturnType<typeof offerOf> | undefined, clause: string): string | undefined {
+  return offer && refused(offer) && offer.facts.clause === clause ? offer.sentence : undefined;
 }
 
 interface VersionFieldsProps {
   tariff: TariffWholeJson;
   draft: QuoteDraft;
+  /** False where the tariff begins after the first call. */
+  begun: boolean;
   onChange: (to: Partial<QuoteDraft>) => void;
 }
 
-function VersionFields({ tariff, draft, onChange }: VersionFieldsProps) {
+function VersionFields({ tariff, draft, begun, onChange }: VersionFieldsProps) {
   const options = tariff.versions.map(({ version, from }) => ({
     value: String(version),
     label: say('versionFrom', { version, day: sayDay(from) }),
   }));
   return (
     <div className="fields">
-      {options.length > 1 && (
+      {(options.length > 1 || !begun) && (
         <Choice
           label={say('version')}
+          hint={begun ? undefined : say('notYetBegun')}
           at="/version"
           value={draft.version}
           options={options}
