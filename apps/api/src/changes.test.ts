@@ -44,6 +44,31 @@ describe.each(databases)('a change, %s', (_, begin) => {
     expect(changed).toEqual({ id, name: 'M. Aubane', address: ['2 Quay Row'] });
   });
 
+  test('two who change a party at once, one its name and one its address, lose neither', async () => {
+    const { client } = practice.browser;
+    for (let round = 1; round <= 10; round++) {
+      const { id } = await client.addParty({ body: { name: 'Mireille Aubane' } });
+      const [name, address] = [`M. Aubane ${round}`, [`${round} Quay Row`]];
+      await Promise.all([
+        client.changeParty({ params: { id }, body: { name } }),
+        client.changeParty({ params: { id }, body: { address } }),
+      ]);
+      expect(await client.getParty({ params: { id } })).toEqual({ id, name, address });
+    }
+  });
+
+  test('two who change the organisation at once, one its name and one how it is paid, lose neither', async () => {
+    const { client } = practice.browser;
+    for (let round = 1; round <= 10; round++) {
+      const [name, payTo] = [`Quay Piano ${round}`, [`Account 555-${round}`]];
+      await Promise.all([
+        client.changeOrganisation({ body: { name } }),
+        client.changeOrganisation({ body: { payTo } }),
+      ]);
+      expect(await client.getOrganisation({})).toMatchObject({ name, payTo });
+    }
+  });
+
   test('the organisation changes what it names', async () => {
     const { client } = practice.browser;
     const before = await client.getOrganisation({});

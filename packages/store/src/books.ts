@@ -59,9 +59,13 @@ export interface KeptInvoice {
  */
 export interface Books {
   organisation(): Promise<Organisation>;
+  /** The same, locked until the transaction ends, so that of two changes at once neither is lost. */
+  lockOrganisation(): Promise<Organisation>;
   changeOrganisation(to: Organisation): Promise<void>;
 
   party(id: string): Promise<Party | undefined>;
+  /** The same, locked until the transaction ends. */
+  lockParty(id: string): Promise<Party | undefined>;
   parties(page: PageOf): Promise<Page<Party>>;
   /** The names of parties by id; an id that nobody has is left out. */
   partyNames(ids: readonly string[]): Promise<ReadonlyMap<string, string>>;

@@ -4,20 +4,27 @@ import type { Organisation } from '@colla/engagements';
 import { sql } from 'drizzle-orm';
 import type { Books } from './books.ts';
 import { present, reading, saving } from './rows.ts';
+import { statement } from './statement.ts';
 import { organisations } from './tables/organisations.ts';
 import type { Transaction } from './transaction.ts';
 
 const own = reading(organisations, sql``);
+const lock = statement(sql`select 1 from ${organisations} for update`);
 const save = saving(organisations);
 
 export function organisationBooks(
   transaction: Transaction,
-): Pick<Books, 'organisation' | 'changeOrganisation'> {
+): Pick<Books, 'organisation' | 'lockOrganisation' | 'changeOrganisation'> {
+  const load = async (): Promise<Organisation> => {
+    const [row] = await own(transaction);
+    if (!row) throw new Error('these are the books of no organisation');
+    return present(row);
+  };
   return {
-    async organisation() {
-      const [row] = await own(transaction);
-      if (!row) throw new Error('these are the books of no organisation');
-      return present(row) satisfies Organisation;
+    organisation: load,
+    async lockOrganisation() {
+      const [, kept] = await Promise.all([lock(transaction), load()]);
+      return kept;
     },
     async changeOrganisation(to) {
       await save(transaction, [row(to)]);

@@ -10,6 +10,9 @@ import { parties } from './tables/parties.ts';
 import type { Transaction } from './transaction.ts';
 
 const byId = reading(parties, sql`where ${eq(parties.id, sql.placeholder('id'))}`);
+const lock = statement(
+  sql`select 1 from ${parties} where ${eq(parties.id, sql.placeholder('id'))} for update`,
+);
 const byName = paging({
   name: 'parties',
   by: 'words',
@@ -25,11 +28,17 @@ const save = saving(parties);
 
 export function partyBooks(
   transaction: Transaction,
-): Pick<Books, 'party' | 'parties' | 'partyNames' | 'saveParty'> {
+): Pick<Books, 'party' | 'lockParty' | 'parties' | 'partyNames' | 'saveParty'> {
+  const load = async (id: string) => {
+    const [row] = isId(id) ? await byId(transaction, { id }) : [];
+    return row && party(row);
+  };
   return {
-    async party(id) {
-      const [row] = isId(id) ? await byId(transaction, { id }) : [];
-      return row && party(row);
+    party: load,
+    async lockParty(id) {
+      if (!isId(id)) return undefined;
+      const [, kept] = await Promise.all([lock(transaction, { id }), load(id)]);
+      return kept;
     },
     parties: (page) => byName(transaction, page),
     async partyNames(ids) {

@@ -6,7 +6,7 @@ export const organisations = {
   getOrganisation: async ({ books }) => showOrganisation(await books.organisation()),
 
   changeOrganisation: async ({ body, books }) => {
-    const changed = must(readOrganisationChange(await books.organisation(), body));
+    const changed = must(readOrganisationChange(await books.lockOrganisation(), body));
     await books.changeOrganisation(changed);
     return showOrganisation(changed);
   },

@@ -14,7 +14,7 @@ export const parties = {
   getParty: async ({ params, books }) => showParty(found(await books.party(params.id), 'party')),
 
   changeParty: async ({ params, body, books }) => {
-    const party = readPartyChange(found(await books.party(params.id), 'party'), body);
+    const party = readPartyChange(found(await books.lockParty(params.id), 'party'), body);
     await books.saveParty(party);
     return showParty(party);
   },
