@@ -51,4 +51,17 @@ describe.each(databases)('the example season, %s', (_, begin) => {
       type: '/api/problems/example/not-empty',
     });
   });
+
+  test('opened twice at once in an empty book, it is there once', async () => {
+    const empty = await openPractice(begin);
+    const { client } = empty.browser;
+    const open = () =>
+      client.openExample({}).then(
+        () => 'opened',
+        () => 'refused',
+      );
+    expect((await Promise.all([open(), open()])).sort()).toEqual(['opened', 'refused']);
+    expect((await client.listSeasons({ query: {} })).items).toHaveLength(1);
+    await empty.close();
+  });
 });

@@ -6,7 +6,7 @@ import { notEmpty, refuse } from '../refusals.ts';
 
 export const example = {
   openExample: async ({ books, now, newId }) => {
-    const { id, zone } = await books.organisation();
+    const { id, zone } = await books.lockOrganisation();
     if (!(await isEmpty(books, now))) return refuse(notEmpty);
     const { exampleSeason } = await import('@colla/example');
     const story = exampleSeason({ newId, now: now.toZonedDateTimeISO(zone) });
