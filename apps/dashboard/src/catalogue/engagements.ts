@@ -115,6 +115,8 @@ export const engagements = words({
   asPlanned: 'Times offered are those planned. Change them where it ran otherwise.',
   later: { one: '{count} minute later', other: '{count} minutes later' },
   earlier: { one: '{count} minute earlier', other: '{count} minutes earlier' },
+  timeComesTwice:
+    'Clocks go back then, and the end would be the second of two like times, which would be read as the first. Write an end that comes once.',
   itWasSo: 'It was played so',
   nowPlayed: '{call} is played.',
   agree: 'Agree it',

@@ -4,7 +4,7 @@ import type { CallJson } from '@colla/wire';
 import { useState } from 'react';
 import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
-import { Button, Buttons, DayField, Dialog, Form, TimeField, useStatus } from '../../ui/index.ts';
+import { Button, Buttons, DayField, Dialog, Form, type Said, TimeField, useStatus } from '../../ui/index.ts';
 import { callOf } from './facts.ts';
 import { callName } from './names.ts';
 import { endMoved, offeredTimes, pastMidnight } from './spans.ts';
@@ -21,8 +21,18 @@ const SHIFTS = [-15, 5, 15, 30] as const;
 export function PlayDialog({ engagement, call, onClose }: PlayDialogProps) {
   const { send, busy, problem } = useSend('playCall');
   const [times, setTimes] = useState<WrittenSpan>(() => offeredTimes(callOf(call)));
+  const [wrong, setWrong] = useState<Said>();
   const status = useStatus();
   const name = callName(call);
+  const change = (to: WrittenSpan) => {
+    setTimes(to);
+    setWrong(undefined);
+  };
+  const moveEnd = (minutes: number) => {
+    const moved = endMoved(times, minutes);
+    if (moved) change(moved);
+    else setWrong({ detail: say('timeComesTwice'), pointer: '/until' });
+  };
   const keep = async () => {
     const body = pastMidnight(times);
     const kept = await send({ params: { id: engagement, call: call.id }, body });
@@ -40,12 +50,12 @@ export function PlayDialog({ engagement, call, onClose }: PlayDialogProps) {
   );
   return (
     <Dialog title={say('playFor', { call: name })} onClose={onClose}>
-      <Form problem={problem} onSubmit={keep} foot={foot}>
+      <Form problem={wrong ?? problem} onSubmit={keep} foot={foot}>
         <p className="aside">{say('asPlanned')}</p>
-        <TimesFields times={times} onChange={(to) => setTimes(withEnd({ ...times, ...to }))} />
+        <TimesFields times={times} onChange={(to) => change(withEnd({ ...times, ...to }))} />
         <Buttons>
           {SHIFTS.map((minutes) => (
-            <Button key={minutes} kind="quiet" onPress={() => setTimes(endMoved(times, minutes))}>
+            <Button key={minutes} kind="quiet" onPress={() => moveEnd(minutes)}>
               {say(minutes < 0 ? 'earlier' : 'later', { count: Math.abs(minutes) })}
             </Button>
           ))}

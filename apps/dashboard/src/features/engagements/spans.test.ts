@@ -27,11 +27,20 @@ describe('times of a call', () => {
 
   it('that ran 45 minutes over a planned end of 23:30 end at a quarter past midnight', () => {
     expect(endMoved(evening, 45)).toEqual({ ...evening, until: '00:15', untilOn: '2026-03-15' });
-    expect(endMoved(endMoved(evening, 45), -45)).toEqual(evening);
+    expect(endMoved({ ...evening, until: '00:15', untilOn: '2026-03-15' }, -45)).toEqual(evening);
   });
 
   it('in the night when clocks go forward skip the hour that there is not', () => {
     const night = { on: '2026-03-29', from: '00:15', until: '00:45', zone: 'Europe/London' };
-    expect(endMoved(night, 30).until).toBe('02:15');
+    expect(endMoved(night, 30)?.until).toBe('02:15');
+  });
+
+  it('in the night when clocks go back do not end at a time that is read as an hour sooner', () => {
+    const night = { on: '2026-11-01', from: '00:30', until: '01:45', zone: 'America/Chicago' };
+    // 01:45 and half an hour is the second 01:15 of that night; written 01:15, it would be the first.
+    expect(endMoved(night, 30)).toBeUndefined();
+    expect(endMoved({ ...night, until: '02:15' }, -30)).toBeUndefined();
+    expect(endMoved(night, 75)).toEqual({ ...night, until: '02:00' });
+    expect(endMoved(night, -15)).toEqual({ ...night, until: '01:30' });
   });
 });

@@ -47,14 +47,19 @@ export function offeredTimes(call: Call): WrittenSpan {
   return writeSpan(call.standing.is === 'played' ? call.standing.times : call.planned);
 }
 
-/** The same times with the end moved by some minutes: the three taps after a rehearsal that ran over. */
-export function endMoved(span: WrittenSpan, minutes: number): WrittenSpan {
-  const day = Temporal.PlainDate.from(span.untilOn ?? span.on);
-  const end = day
-    .toPlainDateTime(Temporal.PlainTime.from(span.until))
-    .toZonedDateTime(span.zone)
-    .add({ minutes });
+/**
+ * The same times with the end moved by some minutes: the three taps after a rehearsal that ran over. Nothing where
+ * clocks go back and the new end is the second of two like times: written down, it would be read as the first.
+ */
+export function endMoved(span: WrittenSpan, minutes: number): WrittenSpan | undefined {
+  const end = atPlace(span.untilOn ?? span.on, span.until, span.zone).add({ minutes });
   const untilOn = end.toPlainDate().toString();
+  if (!atPlace(untilOn, clock(end), span.zone).equals(end)) return undefined;
   const { untilOn: _, ...kept } = span;
   return { ...kept, until: clock(end), ...(untilOn === span.on ? {} : { untilOn }) };
+}
+
+/** A day and time as they are read there: of two like times, the first. */
+function atPlace(on: string, at: string, zone: string): Temporal.ZonedDateTime {
+  return Temporal.PlainDate.from(on).toPlainDateTime(Temporal.PlainTime.from(at)).toZonedDateTime(zone);
 }
