@@ -1,7 +1,7 @@
 // Clauses that cannot stand together are refused when a tariff is read, naming both.
 
 import { Refusal } from '@colla/refusal';
-import { kindOf, namesOf, needsOf, rivalryOf } from './kinds.ts';
+import { kindOf, namesOf, needsOf, rivalryOf, speaksOf } from './kinds.ts';
 import { apart, asksOfCalls, closer } from './selector.ts';
 import type { Clause } from './tariff.ts';
 
@@ -59,7 +59,7 @@ function ofSomeCalls(clauses: readonly Clause[]): Refusal | undefined {
 
 function namesNobody(clauses: readonly Clause[]): Refusal | undefined {
   for (const [index, clause] of clauses.entries()) {
-    const missing = namesOf(clause).find((name) => !clauses.some(({ id }) => id === name));
+    const missing = speaksOf(clause).find((name) => !clauses.some(({ id }) => id === name));
     if (missing !== undefined) {
       return new Refusal(
         'rates/no-such-clause',

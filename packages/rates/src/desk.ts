@@ -8,8 +8,10 @@ import type { Leg } from '@colla/travel';
 import type { Charge } from './charge.ts';
 import type { Cost, Facts } from './facts.ts';
 import type { EventDay } from './fields.ts';
+import { groupsOf } from './groups.ts';
 import type { ClauseHead, Rivalry } from './kind.ts';
 import type { Category, Line, Quantity } from './line.ts';
+import type { Each, Occasion } from './occasion.ts';
 import { asksOfCalls, fitsCall, fitsEngagement } from './selector.ts';
 import type { Verdict } from './verdict.ts';
 import type { Voice } from './voice.ts';
@@ -29,13 +31,28 @@ export interface Item {
   verdict: Verdict | undefined;
 }
 
-/** What an entitlement came to: minutes granted and used, and the calls that used them. */
+/** What an entitlement came to, in minutes: granted is used, left and lapsed together; and the calls that used them. */
 export interface Drawn {
   readonly clause: string;
   readonly granted: number;
   readonly used: number;
   readonly left: number;
+  /** What earlier days, weeks, months or terms left, and later ones cannot use. */
+  readonly lapsed: number;
+  /** Where occasions are granted, and not only time. */
+  readonly occasions?: { readonly granted: number; readonly used: number };
+  /** Why it is lost altogether. */
+  readonly lost?: string;
   readonly draws: readonly { readonly call: string; readonly minutes: number }[];
+}
+
+/** A part that came, or still has not come, later than the terms ask. */
+export interface LatePart {
+  readonly clause: string;
+  readonly work: string;
+  readonly dueOn: Temporal.PlainDate;
+  readonly daysLate: number;
+  readonly means: 'a charge' | 'the pianist may decline' | 'hours are lost';
 }
 
 /** One tax on one base, for one payer. Amounts are minor units. */
@@ -56,6 +73,10 @@ export class Desk {
   lines: Line[] = [];
   readonly taxes: TaxSum[] = [];
   readonly entitlements: Drawn[] = [];
+  /** Parts that came late, and what that means. */
+  readonly late: LatePart[] = [];
+  /** Entitlements that are lost, by id, and why. */
+  readonly lost = new Map<string, string>();
   deposit: { clause: string; amount: bigint; due: readonly EventDay[]; arithmetic: string } | undefined;
   payment: { clause: string; due: readonly EventDay[]; gate: boolean } | undefined;
   /** For a line of a cancellation or a limit, by its key: the clauses whose lines it stands for. */
@@ -63,7 +84,7 @@ export class Desk {
   /** For a line that is a share of others, by its key: the lines it is taken of. */
   readonly takenOf = new Map<string, readonly Line[]>();
   private readonly byCall: ReadonlyMap<string, Item>;
-  private readonly shares = new Map<Rivalry, ReadonlyMap<string, readonly Item[]>>();
+  private readonly shares = new Map<Rivalry, ReadonlyMap<string | undefined, readonly Item[]>>();
 
   constructor(
     /** With its calls in the order they happen. */
@@ -80,6 +101,17 @@ export class Desk {
   /** True for an engagement that is no call at all: a subscription, a stipend. */
   get withoutCalls(): boolean {
     return this.facts.calls.length === 0;
+  }
+
+  /** Whether anything stands that leaves something to pay: for what fell in time nothing is prepared. */
+  get stands(): boolean {
+    return this.withoutCalls || this.items.some((item) => this.counts(item));
+  }
+
+  /** What is owed where there are no calls: the whole once, and each term that the place has told. */
+  withoutAny<T>(each: Each): Occasion<T>[] {
+    if (each === 'term') return (this.facts.terms ?? []).map(({ name }) => ({ about: name, of: [] }));
+    return each === 'engagement' ? [{ of: [] }] : [];
   }
 
   /** The item of a call that counts. */
@@ -145,14 +177,7 @@ export class Desk {
   private shareOf(clause: ClauseHead, rivalry: Rivalry): readonly Item[] {
     const known = this.shares.get(rivalry);
     if (known) return known.get(clause.id) ?? [];
-    const shares = new Map<string, Item[]>();
-    for (const item of this.items) {
-      const id = this.closest(item.call, rivalry)?.id;
-      if (id === undefined) continue;
-      const share = shares.get(id);
-      if (share) share.push(item);
-      else shares.set(id, [item]);
-    }
+    const shares = groupsOf(this.items, ({ call }) => this.closest(call, rivalry)?.id);
     this.shares.set(rivalry, shares);
     return shares.get(clause.id) ?? [];
   }

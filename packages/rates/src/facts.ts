@@ -25,8 +25,8 @@ export interface WorkFacts {
   readonly difficulty?: string;
   /** Pages of the pianist's part. */
   readonly pages?: number;
-  /** The pianist's part, and when it came. */
-  readonly part?: { readonly receivedOn?: Temporal.PlainDate };
+  /** The pianist's part: when it came, or how it stands (“wanted” and “promised” parts have not come). */
+  readonly part?: { readonly receivedOn?: Temporal.PlainDate; readonly state?: string };
 }
 
 /** Money spent for the engagement and passed on as the terms say, in minor units of the tariff's currency. */

@@ -20,7 +20,7 @@ export interface Given {
   readonly fallen?: readonly { call: number; at?: string; by?: Who; reason?: Reason }[];
   /**
    * Titles; after one, parted by commas: `requested` marks it asked for, `12 min` its length, `6 pages`, `difficulty
-   * level 3`, `came 2026-06-04` the day its part was received.
+   * level 3`, `came 2026-06-04` the day its part was received, `wanted` a part that has not come.
    */
   readonly works?: readonly string[];
   /** Journeys such as `40 km` or `84 mile, 90 min`. */
@@ -148,6 +148,7 @@ function readWork(text: string, number: number): WorkFacts {
     ...(difficulty === undefined ? {} : { difficulty }),
     ...(pages === undefined ? {} : { pages: Number(pages) }),
     ...(came === undefined ? {} : { part: { receivedOn: Temporal.PlainDate.from(came) } }),
+    ...(said.includes('wanted') ? { part: { state: 'wanted' } } : {}),
   };
 }
 

@@ -2,11 +2,12 @@
 
 export { menu } from './clauses/index.ts';
 export { type CurveStep, cancellationCurve, costAt } from './curve.ts';
-export type { Drawn, TaxSum } from './desk.ts';
+export type { Drawn, LatePart, TaxSum } from './desk.ts';
 export { dueOn, sayDue } from './due.ts';
 export type { Cost, Facts, Move, SoloistFacts, WorkFacts } from './facts.ts';
 export type { EventDay } from './fields.ts';
 export { type Given, given } from './given.ts';
+export { type Debt, type LateCharge, latePayment } from './late.ts';
 export { CATEGORIES, type Category, type Line, type Quantity, type UsedFact } from './line.ts';
 export { capital, dimensions, plural, type Selector, selectorSchema } from './selector.ts';
 export {

@@ -2,9 +2,11 @@
 
 import type { Temporal } from '@colla/calendar';
 import type { Currency } from '@colla/money';
+import type { OrRefusal } from '@colla/refusal';
 import type { z } from 'zod';
 import type { Desk } from './desk.ts';
 import type { Given } from './given.ts';
+import type { Debt, LateCharge, LatePlace } from './late.ts';
 import type { Selector } from './selector.ts';
 import type { Voice } from './voice.ts';
 
@@ -87,6 +89,8 @@ export interface ClauseKind<Kind extends string, Schema extends z.ZodType> {
   readonly contradictions?: (terms: z.output<Schema>) => string[];
   /** Clauses it names by id. */
   readonly names?: (terms: z.output<Schema>) => readonly string[];
+  /** Clauses it speaks of by id without waiting for them. */
+  readonly mentions?: (terms: z.output<Schema>) => readonly string[];
   /** Its place among clauses that work in the same phase, the lowest first; as written where left out. */
   readonly rank?: (terms: z.output<Schema>) => number;
   /** The kinds of clause without which it cannot say what is owed. */
@@ -97,6 +101,8 @@ export interface ClauseKind<Kind extends string, Schema extends z.ZodType> {
     start: Temporal.ZonedDateTime,
     holidays: ReadonlySet<string>,
   ) => Temporal.ZonedDateTime[];
+  /** What it makes of a debt that is paid late. */
+  readonly late?: (terms: z.output<Schema>, debt: Debt, place: LatePlace) => OrRefusal<LateCharge>;
   /** What it does, phase by phase. */
   readonly phases: Partial<Record<Phase, (terms: z.output<Schema>, desk: Desk, clause: ClauseHead) => void>>;
   /** Worked by hand: its tests and its help text. The first one's terms are what the editor starts from. */

@@ -1,9 +1,11 @@
 // What a clause answers through its kind, whichever kind that is.
 
 import type { Temporal } from '@colla/calendar';
+import type { OrRefusal } from '@colla/refusal';
 import { menu } from './clauses/index.ts';
 import type { Desk } from './desk.ts';
 import type { ClauseHead, Phase, Rivalry } from './kind.ts';
+import type { Debt, LateCharge, LatePlace } from './late.ts';
 import type { Selector } from './selector.ts';
 import type { Clause } from './tariff.ts';
 import type { Voice } from './voice.ts';
@@ -17,6 +19,7 @@ interface AnyKind {
   readonly sentence: (terms: unknown, said: { voice: Voice; for: Selector; payer: string }) => string;
   readonly contradictions?: (terms: unknown) => string[];
   readonly names?: (terms: unknown) => readonly string[];
+  readonly mentions?: (terms: unknown) => readonly string[];
   readonly rank?: (terms: unknown) => number;
   readonly needs?: (terms: unknown) => readonly string[];
   readonly turns?: (
@@ -24,6 +27,7 @@ interface AnyKind {
     start: Temporal.ZonedDateTime,
     holidays: ReadonlySet<string>,
   ) => Temporal.ZonedDateTime[];
+  readonly late?: (terms: unknown, debt: Debt, place: LatePlace) => OrRefusal<LateCharge>;
   readonly phases: Partial<Record<Phase, (terms: unknown, desk: Desk, clause: ClauseHead) => void>>;
 }
 
@@ -39,6 +43,11 @@ export function rivalryOf(clause: Clause): Rivalry | undefined {
 /** The clauses it speaks of, by id. */
 export function namesOf(clause: Clause): readonly string[] {
   return kindOf(clause).names?.(clause.terms) ?? [];
+}
+
+/** Every clause it names or mentions, by id. */
+export function speaksOf(clause: Clause): readonly string[] {
+  return [...namesOf(clause), ...(kindOf(clause).mentions?.(clause.terms) ?? [])];
 }
 
 /** The instants at which what it says of a call that starts at `start` changes, were it cancelled then. */

@@ -2,6 +2,7 @@
 
 import type { Call } from '@colla/hours';
 import type { Facts } from './facts.ts';
+import { groupsOf } from './groups.ts';
 import { termOf } from './term.ts';
 import { dayText, mondayOf, whenOf } from './when.ts';
 
@@ -25,13 +26,7 @@ export function occasions<T>(
   callOf: (thing: T) => Call | undefined,
   facts: Pick<Facts, 'terms'>,
 ): Occasion<T>[] {
-  const found = new Map<string | undefined, T[]>();
-  for (const thing of things) {
-    const about = occasionOf(callOf(thing), each, facts);
-    const known = found.get(about);
-    if (known) known.push(thing);
-    else found.set(about, [thing]);
-  }
+  const found = groupsOf(things, (thing) => occasionOf(callOf(thing), each, facts));
   return [...found].map(([about, of]) => (about === undefined ? { of } : { about, of }));
 }
 

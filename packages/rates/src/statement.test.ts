@@ -175,6 +175,7 @@ describe('hours that a department covers', () => {
         granted: 120,
         used: 120,
         left: 0,
+        lapsed: 0,
         draws: [
           { call: 'c001', minutes: 20 },
           { call: 'c000', minutes: 100 },

@@ -4,7 +4,7 @@
 import type { Temporal } from '@colla/calendar';
 import type { Call } from '@colla/hours';
 import type { Currency } from '@colla/money';
-import { Desk, type Drawn, type TaxSum } from './desk.ts';
+import { Desk, type Drawn, type LatePart, type TaxSum } from './desk.ts';
 import type { Facts } from './facts.ts';
 import type { EventDay } from './fields.ts';
 import type { Line } from './line.ts';
@@ -58,6 +58,8 @@ export interface Statement {
   readonly payment?: PaymentDue;
   readonly entitlements: readonly Drawn[];
   readonly fallen: readonly Fallen[];
+  /** Parts that came late, and what follows from it. */
+  readonly late: readonly LatePart[];
   /** Calls that count and that no clause prices: the tariff has a gap a person must close. */
   readonly unpriced: readonly string[];
   /** What would be owed in all if the payer cancelled at `asOf` everything agreed and not begun. */
@@ -183,6 +185,7 @@ function shown(desk: Desk, tariff: Tariff): Statement {
         ? [{ call: call.id, clause: verdict.clause.id, owes: verdict.terms.owes, why: verdict.why }]
         : [],
     ),
+    late: desk.late,
     unpriced: desk.items.filter((item) => !item.settled && desk.counts(item)).map((item) => item.call.id),
   };
 }

@@ -2,6 +2,7 @@
 // times and a place's clock is slow to read.
 
 import { type Span, Temporal } from '@colla/calendar';
+import { type Call, timesOf } from '@colla/hours';
 
 export const WEEKDAYS = [
   'monday',
@@ -48,6 +49,11 @@ function read({ start, end }: Span): When {
     weekday: WEEKDAYS[weekdayIndex(dayNumber)] ?? 'monday',
     minuteOfDay: Math.floor((local - dayNumber * DAY) / 60_000),
   };
+}
+
+/** Minutes between the agreed start of a call and its real one; none where it began on time or earlier. */
+export function waitedMinutes(call: Call): number {
+  return Math.max(0, Math.round((whenOf(timesOf(call)).at - whenOf(call.planned).at) / 60_000));
 }
 
 const DAY = 86_400_000;

@@ -1,14 +1,16 @@
 // What supplements and discounts have in common: a condition, and a sum, a share, or a rate for time beyond.
 
-import { chargedMinutes } from '@colla/hours';
+import { chargedMinutes, timesOf } from '@colla/hours';
 import { z } from 'zod';
 import type { Desk, Item } from '../desk.ts';
+import { hoursSchema, minutesWithin } from '../dimension.ts';
 import { amountField, minutesField, shareField, wordsField } from '../fields.ts';
 import { type ClauseHead, perCurrency } from '../kind.ts';
 import type { Line } from '../line.ts';
-import { EACH, occasions } from '../occasion.ts';
+import { EACH, type Occasion, occasions } from '../occasion.ts';
 import { capital, fitsEngagement, sayCalls, sayCharges, sayConditions } from '../selector.ts';
 import { unitOf, type Voice } from '../voice.ts';
+import { waitedMinutes } from '../when.ts';
 import { graceContradiction } from './grace.ts';
 
 export const adjustmentSchema = perCurrency((currency) =>
@@ -32,7 +34,12 @@ export const adjustmentSchema = perCurrency((currency) =>
           per: minutesField('For each (minutes)', { least: 1 }).default(60),
           increment: minutesField('Charged in steps of (minutes)', { least: 1 }).default(15),
           grace: minutesField('Minutes forgiven before a new step').default(0),
+          of: z
+            .enum(['time beyond', 'hours of the day', 'waiting'])
+            .default('time beyond')
+            .meta({ title: 'Time that counts' }),
           beyond: minutesField('Beyond (minutes); the planned time where left out', { least: 1 }).optional(),
+          between: hoursSchema.optional().meta({ title: 'Between these hours of the day' }),
         }),
       ])
       .meta({ title: 'By' }),
@@ -123,16 +130,16 @@ function ofBase(share: number, base: bigint, { what, category, sign, desk }: Pla
 }
 
 function addAmounts({ amount, each }: By<'amount'>, { desk, clause, what, category, sign }: Place): void {
-  const due =
-    desk.withoutCalls && each === 'engagement' && fitsEngagement(clause.for, desk.facts)
-      ? [{ of: [] }]
+  const due: Occasion<Item>[] =
+    desk.withoutCalls && fitsEngagement(clause.for, desk.facts)
+      ? desk.withoutAny(each)
       : occasions(desk.standing(clause), each, ({ call }) => call, desk.facts);
   for (const occasion of due) {
     desk.charge(clause, {
       category,
       what,
       calls: occasion.of.map(({ call }) => call.id),
-      ...('about' in occasion ? { about: occasion.about } : {}),
+      ...(occasion.about === undefined ? {} : { about: occasion.about }),
       quantity: { count: 1, of: 1 },
       unit: each,
       rate: amount,
@@ -141,19 +148,34 @@ function addAmounts({ amount, each }: By<'amount'>, { desk, clause, what, catego
   }
 }
 
-/** Time played beyond what is planned, or beyond a figure, call by call. */
+/** Time beyond what is planned, within some hours of the day, or waited for the start, call by call. */
 function addTime(by: By<'time'>, place: Place): void {
   for (const item of place.desk.standing(place.clause)) addTimeOf(item, by, place);
 }
 
-function addTimeOf(
-  { call, planned, played }: Item,
-  { price, per, increment, grace, beyond }: By<'time'>,
-  { desk, clause, what, category, sign }: Place,
-): void {
+/** The minutes that count of a call, and the facts that say why. */
+function timeOf({ call, planned, played }: Item, { of, beyond, between }: By<'time'>, voice: Voice) {
+  if (of === 'hours of the day' && between) {
+    const minutes = minutesWithin(between, timesOf(call));
+    return {
+      minutes,
+      why: { name: `from ${between.from} until ${between.until}`, value: voice.minutes(minutes) },
+    };
+  }
+  if (of === 'waiting') {
+    const minutes = waitedMinutes(call);
+    return { minutes, why: { name: 'waited', value: voice.minutes(minutes) } };
+  }
   const from = beyond ?? planned;
-  const over = Math.max(0, played - from);
-  const charged = chargedMinutes(over, { minimum: 0, increment, round: 'up', grace });
+  const why = { name: beyond === undefined ? 'planned' : 'included', value: voice.minutes(from) };
+  return { minutes: Math.max(0, played - from), why };
+}
+
+function addTimeOf(item: Item, by: By<'time'>, { desk, clause, what, category, sign }: Place): void {
+  const { call, played } = item;
+  const { price, per, increment, grace } = by;
+  const { minutes, why } = timeOf(item, by, desk.voice);
+  const charged = chargedMinutes(minutes, { minimum: 0, increment, round: 'up', grace });
   if (charged === 0) return;
   desk.charge(clause, {
     category,
@@ -162,7 +184,7 @@ function addTimeOf(
     about: call.id,
     facts: [
       { name: 'played', value: desk.voice.minutes(played) },
-      { name: beyond === undefined ? 'planned' : 'included', value: desk.voice.minutes(from) },
+      why,
       { name: 'charged', value: desk.voice.minutes(charged) },
     ],
     quantity: { count: charged, of: per },
@@ -172,10 +194,22 @@ function addTimeOf(
   });
 }
 
+function timeContradictions({ of, beyond, between }: By<'time'>): string[] {
+  if (of === 'hours of the day' && !between)
+    return ['It counts hours of the day: give from when until when.'];
+  if (of !== 'hours of the day' && between)
+    return [
+      'Hours of the day are given, but other time counts: choose “hours of the day”, or leave them out.',
+    ];
+  return of !== 'time beyond' && beyond !== undefined
+    ? ['A number of minutes beyond goes with time beyond only: leave it out.']
+    : [];
+}
+
 /** What an adjustment's own parameters contradict. */
 export function adjustmentContradictions({ by, on }: Adjustment): string[] {
   return [
-    ...(by.as === 'time' ? graceContradiction(by) : []),
+    ...(by.as === 'time' ? [...graceContradiction(by), ...timeContradictions(by)] : []),
     ...(by.as !== 'share' && on
       ? ['Only a share is taken of what other clauses charge: give a share, or name no clauses.']
       : []),
@@ -196,9 +230,8 @@ export function sayAdjustment(
   function sayBy(): string {
     const { voice } = said;
     if (by.as === 'time') {
-      const beyond = by.beyond === undefined ? 'the planned time' : voice.length(by.beyond);
       const grace = by.grace > 0 ? `, ${by.grace} minutes over are forgiven` : '';
-      return `${calls} are ${voice.rate(by.price, by.per)} ${word} beyond ${beyond}, charged ${voice.steps(by.increment)}${grace}`;
+      return `${calls} are ${voice.rate(by.price, by.per)} ${word} ${sayTime(by, voice)}, charged ${voice.steps(by.increment)}${grace}`;
     }
     if (by.as === 'amount') {
       const amount = `${voice.money(by.amount)} ${word}`;
@@ -210,4 +243,10 @@ export function sayAdjustment(
     if (on) return `${voice.share(by.share)} ${word} on ${sayCharges(on, voice)}${conditions}`;
     return `${calls} are ${voice.share(by.share)} ${word}`;
   }
+}
+
+function sayTime({ of, beyond, between }: By<'time'>, voice: Voice): string {
+  if (of === 'hours of the day' && between) return `from ${between.from} until ${between.until}`;
+  if (of === 'waiting') return 'for waiting from the agreed start';
+  return `beyond ${beyond === undefined ? 'the planned time' : voice.length(beyond)}`;
 }

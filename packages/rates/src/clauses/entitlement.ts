@@ -1,19 +1,23 @@
 // An entitlement: hours that somebody covers, drawn down call by call; what lies beyond goes to the other clauses.
 
-import type { CallKind } from '@colla/hours';
+import type { Call, CallKind } from '@colla/hours';
 import { z } from 'zod';
 import type { Desk, Item } from '../desk.ts';
-import { amountField, minutesField } from '../fields.ts';
+import { amountField, countField, minutesField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
-import { EACH, occasions } from '../occasion.ts';
+import { EACH, type Occasion, occasions } from '../occasion.ts';
 import { plural, sayCalls, selectorSchema } from '../selector.ts';
 import type { Voice } from '../voice.ts';
+import { whenOf } from '../when.ts';
 
 const schema = perCurrency((currency) =>
   z.strictObject({
-    minutes: minutesField('Covered (minutes)', { least: 1 }),
+    minutes: minutesField('Covered (minutes)', { least: 1 }).optional(),
+    calls: countField('Covered (calls)', { least: 1 }).optional(),
     each: z.enum(EACH).default('engagement').meta({ title: 'Granted anew for each' }),
     first: selectorSchema.shape.calls.meta({ title: 'Drawn first by' }),
+    inARow: countField('At most so many calls without a pause', { least: 1 }).optional(),
+    rollsOver: z.boolean().default(false).meta({ title: 'What is left serves the next' }),
     price: amountField(currency, 'Price of a covered hour').prefault('0'),
   }),
 );
@@ -26,6 +30,14 @@ export const entitlement = clauseKind({
   schema,
   rivalry: () => undefined,
   sentence,
+  contradictions: ({ minutes, calls, each, rollsOver }) => {
+    if (minutes === undefined && calls === undefined)
+      return ['It covers nothing: give minutes, a number of calls, or both.'];
+    if (rollsOver && minutes === undefined) return ['Only time can roll over: give the minutes it covers.'];
+    return rollsOver && each === 'call'
+      ? ['What one call leaves belongs to that call: grant it anew for each day, week, month or term.']
+      : [];
+  },
   phases: { coverage: draw },
   examples: [
     {
@@ -47,37 +59,113 @@ export const entitlement = clauseKind({
       given: { calls: ['lesson 30 on 2026-03-04', 'lesson 90 on 2026-03-11'] },
       owed: '45.00',
     },
+    {
+      case: 'An hour a week at 30.00 that rolls over: half an hour is left, and serves the 90 minutes of the next',
+      terms: { minutes: 60, each: 'week', price: '30.00', rollsOver: true },
+      given: { calls: ['lesson 30 on 2026-03-04', 'lesson 90 on 2026-03-11'] },
+      owed: '60.00',
+    },
+    {
+      case: 'One master class is covered, the second is not, however short they are',
+      for: { calls: ['class'] },
+      terms: { calls: 1, price: '30.00' },
+      given: { calls: ['class 40', 'class 20'] },
+      owed: '20.00',
+    },
+    {
+      case: 'Of three half hours in a row two are covered, and the fourth after a pause: 90 minutes at 30.00',
+      terms: { minutes: 120, inARow: 2, price: '30.00' },
+      given: {
+        calls: [
+          'rehearsal 30 on 2026-03-04 at 10:00',
+          'rehearsal 30 on 2026-03-04 at 10:30',
+          'rehearsal 30 on 2026-03-04 at 11:00',
+          'rehearsal 30 on 2026-03-04 at 14:00',
+        ],
+      },
+      owed: '45.00',
+    },
   ],
 });
 
 /** Draws in the order calls happen, those of the first kinds before all others. */
 function draw(terms: Terms, desk: Desk, clause: ClauseHead): void {
-  const grants = occasions(desk.open(clause), terms.each, ({ call }) => call, desk.facts);
-  const draws = grants.flatMap(({ of }) => drawOne(of, terms));
-  const granted = terms.minutes * Math.max(1, grants.length);
-  const used = draws.reduce((sum, { minutes }) => sum + minutes, 0);
-  desk.entitlements.push({ clause: clause.id, granted, used, left: granted - used, draws });
-  if (used > 0) chargeCovered(terms, desk, clause, { granted, used, draws });
-}
-
-function drawOne(items: readonly Item[], terms: Terms): Draw[] {
-  const draws: Draw[] = [];
-  let left = terms.minutes;
-  for (const item of firstOf(items, terms.first)) {
-    const open = item.played - item.covered;
-    const minutes = Math.min(open, left);
-    if (minutes === 0) continue;
-    item.covered += minutes;
-    item.settled = minutes === open;
-    left -= minutes;
-    draws.push({ call: item.call.id, minutes });
-  }
-  return draws;
+  const lost = desk.lost.get(clause.id);
+  const grants =
+    lost === undefined ? occasions(desk.open(clause), terms.each, ({ call }) => call, desk.facts) : [];
+  const drawn = drawAll(grants, terms, desk.facts.rolledOver?.[clause.id] ?? 0);
+  const used = drawn.draws.reduce((sum, { minutes }) => sum + minutes, 0);
+  const granted = terms.minutes === undefined ? used : drawn.granted;
+  const lapsed = lost === undefined ? drawn.lapsed : granted;
+  desk.entitlements.push({
+    clause: clause.id,
+    granted,
+    used,
+    left: granted - used - lapsed,
+    lapsed,
+    draws: drawn.draws,
+    ...(terms.calls === undefined
+      ? {}
+      : { occasions: { granted: terms.calls * Math.max(1, grants.length), used: drawn.draws.length } }),
+    ...(lost === undefined ? {} : { lost }),
+  });
+  if (used > 0) chargeCovered(terms, desk, clause, { granted, used, draws: drawn.draws });
 }
 
 interface Draw {
   readonly call: string;
   readonly minutes: number;
+}
+
+/** Occasion by occasion: what one leaves lapses once there is another, or serves it where it rolls over. */
+function drawAll(grants: readonly Occasion<Item>[], terms: Terms, rolledOver: number) {
+  const each = terms.minutes ?? Number.POSITIVE_INFINITY;
+  const draws: Draw[] = [];
+  let lapsed = 0;
+  let left = terms.rollsOver ? rolledOver : 0;
+  let granted = left + each * Math.max(1, grants.length);
+  for (const { of } of grants) {
+    if (!terms.rollsOver) {
+      lapsed += left;
+      left = 0;
+    }
+    const drawn = drawOne(of, left + each, terms);
+    draws.push(...drawn.draws);
+    left = drawn.left;
+  }
+  if (terms.minutes === undefined) granted = lapsed = 0;
+  return { draws, granted, lapsed };
+}
+
+function drawOne(items: readonly Item[], minutes: number, terms: Terms): { draws: Draw[]; left: number } {
+  const draws: Draw[] = [];
+  let left = minutes;
+  const row = rowOf(terms.inARow);
+  for (const item of firstOf(items, terms.first)) {
+    if (draws.length === terms.calls) break;
+    const open = item.played - item.covered;
+    const taken = Math.min(open, left);
+    if (taken === 0 || !row(item.call)) continue;
+    item.covered += taken;
+    item.settled = taken === open;
+    left -= taken;
+    draws.push({ call: item.call.id, minutes: taken });
+  }
+  return { draws, left };
+}
+
+/** Whether one more call may be covered, when so many without a pause already are. */
+function rowOf(most = Number.POSITIVE_INFINITY): (call: Call) => boolean {
+  let length = 0;
+  let endsAt = Number.NEGATIVE_INFINITY;
+  return ({ planned }) => {
+    const { at, minutes } = whenOf(planned);
+    const next = at <= endsAt ? length + 1 : 1;
+    if (next > most) return false;
+    length = next;
+    endsAt = at + minutes * 60_000;
+    return true;
+  };
 }
 
 function chargeCovered(
@@ -109,12 +197,20 @@ function firstOf(items: readonly Item[], first: readonly CallKind[] | undefined)
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for']; payer: string }): string {
   const { voice } = said;
-  const length = voice.length(terms.minutes);
-  const calls = sayCalls(said.for, voice, 'calls');
-  const each = terms.each === 'engagement' ? 'in all' : `each ${terms.each}`;
-  const covered =
-    terms.each === 'call' ? `up to ${length} each of ${calls}` : `${length} of ${calls} ${each}`;
   const price = terms.price > 0n ? ` at ${voice.rate(terms.price, 60)}` : '';
   const first = terms.first ? `, ${voice.list(terms.first.map(plural))} first` : '';
-  return `The ${said.payer} covers ${covered}${price}${first}; what lies beyond is charged by the other clauses.`;
+  const row =
+    terms.inARow === undefined
+      ? ''
+      : `, at most ${terms.inARow === 1 ? 'one call' : `${terms.inARow} calls`} without a pause`;
+  const rolls = terms.rollsOver ? `; what one ${terms.each} leaves serves the next` : '';
+  return `The ${said.payer} covers ${sayCovered(terms, said)}${price}${first}${row}${rolls}; what lies beyond is charged by the other clauses.`;
+}
+
+function sayCovered({ minutes, calls, each }: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
+  const what = sayCalls(said.for, said.voice, 'calls');
+  const length = minutes === undefined ? undefined : said.voice.length(minutes);
+  const anew = each === 'engagement' ? 'in all' : `each ${each}`;
+  if (calls !== undefined) return `${calls} of ${what} ${anew}${length ? `, up to ${length} together` : ''}`;
+  return each === 'call' ? `up to ${length} each of ${what}` : `${length} of ${what} ${anew}`;
 }

@@ -1,22 +1,27 @@
-// A fixed fee: for each call, day, week or month, for the whole engagement, or for each work; with time included
-// and a rate beyond.
+// A fixed fee: for each call, day, week, month or term, for the whole engagement, or for each work, page or minute
+// of music; with time included and a rate beyond.
 
 import { chargedMinutes, principalCall } from '@colla/hours';
 import { z } from 'zod';
 import { categoryOf, type Desk, type Item } from '../desk.ts';
+import type { Facts, WorkFacts } from '../facts.ts';
 import { amountField, bandField, minutesField, wordsField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
-import { EACH, occasions, sayEach } from '../occasion.ts';
-import { capital, fitsEngagement, plural, sayCalls, sayConditions } from '../selector.ts';
+import { EACH, type Occasion, occasions, sayEach } from '../occasion.ts';
+import { capital, fitsEngagement, minutesOfMusic, plural, sayCalls, sayConditions } from '../selector.ts';
 import { unitOf, type Voice } from '../voice.ts';
 import { bandContradiction, sayBand } from './band.ts';
 import { graceContradiction } from './grace.ts';
+
+/** What is counted over the programme and its soloists, and not over calls. */
+const COUNTED = ['work', 'requested work', 'minute of music', 'page', 'soloist'] as const;
+type Counted = (typeof COUNTED)[number];
 
 const schema = perCurrency((currency) =>
   z.strictObject({
     price: amountField(currency, 'Price'),
     each: z
-      .enum([...EACH, 'work', 'requested work'])
+      .enum([...EACH, ...COUNTED])
       .default('call')
       .meta({ title: 'For each' }),
     what: wordsField('Called').optional(),
@@ -40,7 +45,7 @@ export const fixed = clauseKind({
   title: 'Fixed fee',
   help: 'Charges one price for each call, week, work or engagement; time beyond what it includes may be charged by the step.',
   schema,
-  rivalry: ({ each }) => (forWorks(each) ? undefined : 'price'),
+  rivalry: ({ each }) => (isCounted(each) ? undefined : 'price'),
   choice: 'price',
   sentence,
   contradictions: (terms) => [
@@ -55,7 +60,7 @@ export const fixed = clauseKind({
   ],
   phases: {
     rates: (terms, desk, clause) => {
-      if (forWorks(terms.each)) priceWorks(terms, desk, clause);
+      if (isCounted(terms.each)) priceCounted(terms, terms.each, desk, clause);
       else if (terms.each === 'call')
         for (const item of desk.toPrice(clause)) priceCall(item, terms, desk, clause);
       else priceOccasions(terms, terms.each, desk, clause);
@@ -84,6 +89,24 @@ export const fixed = clauseKind({
       owed: '1300.00',
     },
     {
+      case: 'A stipend of 4600.00 a term, for two terms and no calls',
+      terms: { price: '4600.00', each: 'term', what: 'Stipend' },
+      given: { terms: ['fall 2026-08-24 to 2026-12-11', 'spring 2027-01-11 to 2027-05-07'] },
+      owed: '9200.00',
+    },
+    {
+      case: 'A recording at 12.00 for each minute of music: 9 and 4 minutes',
+      terms: { price: '12.00', each: 'minute of music', what: 'Recording' },
+      given: { works: ['Sonata, 9 min', 'Song, 4 min'] },
+      owed: '156.00',
+    },
+    {
+      case: 'Preparation at 3.50 a page of the part',
+      terms: { price: '3.50', each: 'page', what: 'Preparation' },
+      given: { works: ['Concerto, 22 pages', 'Encore, 2 pages'] },
+      owed: '84.00',
+    },
+    {
       case: 'Two of three works were asked for, at 30.00 each',
       terms: { price: '30.00', each: 'requested work', what: 'Preparation' },
       given: { works: ['Song', 'Aria, requested', 'Hymn, requested'] },
@@ -92,8 +115,8 @@ export const fixed = clauseKind({
   ],
 });
 
-function forWorks(each: Terms['each']): each is 'work' | 'requested work' {
-  return each === 'work' || each === 'requested work';
+function isCounted(each: Terms['each']): each is Counted {
+  return COUNTED.some((counted) => counted === each);
 }
 
 function priceCall(item: Item, terms: Terms, desk: Desk, clause: ClauseHead): void {
@@ -139,15 +162,20 @@ function chargeBeyond(
   });
 }
 
-/** One fee for all the calls of a day, week or month, or of the whole, that no closer clause prices. */
+/**
+ * One fee for all the calls of a day, week, month or term, or of the whole, that no closer clause prices. Without
+ * any calls, the whole is owed once, and a term for each the place has told: a stipend.
+ */
 function priceOccasions(
   terms: Terms,
-  each: Exclude<Terms['each'], 'call' | 'work' | 'requested work'>,
+  each: Exclude<Terms['each'], 'call' | Counted>,
   desk: Desk,
   clause: ClauseHead,
 ): void {
-  const alone = desk.withoutCalls && each === 'engagement' && fitsEngagement(clause.for, desk.facts);
-  const due = alone ? [{ of: [] }] : occasions(desk.toPrice(clause), each, ({ call }) => call, desk.facts);
+  const alone = desk.withoutCalls && fitsEngagement(clause.for, desk.facts);
+  const due: Occasion<Item>[] = alone
+    ? desk.withoutAny(each)
+    : occasions(desk.toPrice(clause), each, ({ call }) => call, desk.facts);
   for (const occasion of due) {
     const calls = occasion.of.map(({ call }) => call);
     const principal = principalCall(calls);
@@ -156,7 +184,7 @@ function priceOccasions(
       category: principal ? categoryOf(principal) : 'performance',
       what: terms.what ?? capital(each),
       calls: calls.map(({ id }) => id),
-      ...('about' in occasion ? { about: occasion.about } : {}),
+      ...(occasion.about === undefined ? {} : { about: occasion.about }),
       quantity: { count: 1, of: 1 },
       unit: each,
       rate: terms.price,
@@ -164,18 +192,27 @@ function priceOccasions(
   }
 }
 
-function priceWorks(terms: Terms, desk: Desk, clause: ClauseHead): void {
-  const works = desk.facts.programme.filter((work) => terms.each === 'work' || work.requested);
-  const stands = desk.withoutCalls || desk.items.some((item) => desk.counts(item));
-  if (works.length === 0 || !stands || !fitsEngagement(clause.for, desk.facts)) return;
+/** Owed where the engagement leaves anything to pay: for an engagement that fell in time nothing is prepared. */
+function priceCounted(terms: Terms, each: Counted, desk: Desk, clause: ClauseHead): void {
+  const { count, works } = counted(each, desk.facts);
+  if (count === 0 || !desk.stands || !fitsEngagement(clause.for, desk.facts)) return;
   desk.charge(clause, {
     category: 'other',
-    what: terms.what ?? capital(plural(terms.each)),
-    facts: [{ name: 'works', value: works.map((work) => work.title).join('; ') }],
-    quantity: { count: works.length, of: 1 },
-    unit: terms.each,
+    what: terms.what ?? capital(each === 'minute of music' ? each : plural(each)),
+    facts: works.length > 0 ? [{ name: 'works', value: works.map((work) => work.title).join('; ') }] : [],
+    quantity: { count, of: 1 },
+    unit: each,
     rate: terms.price,
   });
+}
+
+/** How many there are, and the works they were counted over. */
+function counted(each: Counted, facts: Facts): { count: number; works: readonly WorkFacts[] } {
+  if (each === 'soloist') return { count: facts.sharers, works: [] };
+  const works = facts.programme.filter(({ requested }) => each !== 'requested work' || requested);
+  if (each === 'minute of music') return { count: minutesOfMusic(facts), works };
+  if (each === 'page') return { count: works.reduce((sum, { pages = 0 }) => sum + pages, 0), works };
+  return { count: works.length, works };
 }
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
@@ -190,7 +227,7 @@ function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }):
 
 function subject({ price, each, what }: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
   const { voice } = said;
-  if (each === 'engagement' || forWorks(each)) {
+  if (each === 'engagement' || isCounted(each)) {
     const unit = each === 'engagement' ? sayEach(each) : `for each ${each}`;
     return `${capital(what ?? 'fee')}${sayConditions(said.for, voice)}: ${voice.money(price)} ${unit}`;
   }

@@ -7,6 +7,7 @@ import { amountField, bandField, minutesField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { capital, sayCalls } from '../selector.ts';
 import { unitOf, type Voice } from '../voice.ts';
+import { waitedMinutes } from '../when.ts';
 import { bandContradiction, sayBand } from './band.ts';
 import { graceContradiction } from './grace.ts';
 
@@ -18,7 +19,10 @@ const schema = perCurrency((currency) =>
     increment: minutesField('Charged in steps of (minutes)', { least: 1 }).default(15),
     round: z.enum(['up', 'nearest', 'down']).default('up').meta({ title: 'A step begun counts' }),
     grace: minutesField('Minutes forgiven before a new step').default(0),
-    time: z.enum(['played', 'planned', 'longer']).default('played').meta({ title: 'Time that counts' }),
+    time: z
+      .enum(['played', 'planned', 'longer', 'from the agreed start'])
+      .default('played')
+      .meta({ title: 'Time that counts' }),
     band: bandField(currency),
   }),
 );
@@ -58,6 +62,12 @@ export const hourly = clauseKind({
       owed: '90.00',
     },
     {
+      case: 'Whoever comes 20 minutes late to an hour and stays to its end pays the hour',
+      terms: { price: '60.00', time: 'from the agreed start' },
+      given: { calls: ['rehearsal 60 late 20'] },
+      owed: '60.00',
+    },
+    {
       case: 'Three services of 30 minutes at 20.00 each, one of them begun only',
       terms: { price: '20.00', per: 30, increment: 30 },
       given: { calls: ['lesson 60', 'rehearsal 10'] },
@@ -68,7 +78,12 @@ export const hourly = clauseKind({
 
 function price(item: Item, terms: Terms, desk: Desk, clause: ClauseHead): void {
   const { call, covered, planned, played } = item;
-  const counted = { played, planned, longer: Math.max(played, planned) }[terms.time];
+  const counted = {
+    played,
+    planned,
+    longer: Math.max(played, planned),
+    'from the agreed start': played + waitedMinutes(call),
+  }[terms.time];
   // The minimum is for the whole call; where part of it is covered already, only what is left is made up.
   const rounding = covered > 0 ? { ...terms, minimum: 0 } : terms;
   const charged = chargedMinutes(Math.max(0, counted - covered), rounding);
@@ -98,9 +113,12 @@ function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }):
     `charged ${voice.steps(terms.increment)}${how}`,
     terms.minimum > 0 ? `${voice.length(terms.minimum)} at least` : undefined,
     terms.grace > 0 ? `${terms.grace} minutes over are forgiven` : undefined,
-    { played: undefined, planned: 'as planned', longer: 'as planned or as played, whichever is longer' }[
-      terms.time
-    ],
+    {
+      played: undefined,
+      planned: 'as planned',
+      longer: 'as planned or as played, whichever is longer',
+      'from the agreed start': 'from the agreed start, whoever comes late',
+    }[terms.time],
   ];
   return `${parts.filter((part) => part !== undefined).join(', ')}.${sayBand(terms.band, voice)}`;
 }

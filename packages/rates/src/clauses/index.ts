@@ -1,12 +1,16 @@
 // The menu: every kind of clause, one line each. A new kind is one new file and its line here.
 
 import { cancellation } from './cancellation.ts';
+import { change } from './change.ts';
 import { cost } from './cost.ts';
 import { deposit } from './deposit.ts';
 import { discount } from './discount.ts';
 import { entitlement } from './entitlement.ts';
 import { fixed } from './fixed.ts';
+import { highest } from './highest.ts';
 import { hourly } from './hourly.ts';
+import { latePayment } from './late-payment.ts';
+import { lateScore } from './late-score.ts';
 import { limit } from './limit.ts';
 import { pack } from './package.ts';
 import { payment } from './payment.ts';
@@ -21,6 +25,9 @@ export const menu = {
   package: pack,
   entitlement,
   supplement,
+  highest,
+  'late-score': lateScore,
+  change,
   discount,
   limit,
   travel,
@@ -29,5 +36,6 @@ export const menu = {
   cancellation,
   deposit,
   payment,
+  'late-payment': latePayment,
   tax,
 } as const;

@@ -32,6 +32,26 @@ export const supplement = clauseKind({
       owed: '150.00',
     },
     {
+      case: 'A dinner from 21:00 to 00:30 has an hour and a half after eleven, at 20.00 more an hour',
+      terms: {
+        what: 'Late',
+        by: {
+          as: 'time',
+          price: '20.00',
+          of: 'hours of the day',
+          between: { from: '23:00', until: '06:00' },
+        },
+      },
+      given: { calls: ['service 210 at 21:00'] },
+      owed: '30.00',
+    },
+    {
+      case: 'The soloist comes 25 minutes late, and waiting is 30.00 an hour by started quarters',
+      terms: { what: 'Waiting', by: { as: 'time', price: '30.00', of: 'waiting' } },
+      given: { calls: ['rehearsal 60 late 25'] },
+      owed: '15.00',
+    },
+    {
       case: 'A tenth for the pension, taken once of 3 × 60.55 = 181.65, is 18.17 (three tenths rounded each were 18.18)',
       terms: { what: 'Pension', by: { as: 'share', share: 1000, together: true }, on: ['hours'] },
       given: { calls: ['3 × rehearsal 60'] },

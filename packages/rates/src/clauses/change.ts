@@ -1,0 +1,136 @@
+// A call that is moved: so many changes are free with enough notice, the next cost a share of the call's fee.
+
+import { z } from 'zod';
+import type { Desk, Item } from '../desk.ts';
+import type { Move } from '../facts.ts';
+import { countField, shareField } from '../fields.ts';
+import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
+import { capital, fitsCall, sayCalls } from '../selector.ts';
+import type { Voice } from '../voice.ts';
+import { whenOf } from '../when.ts';
+
+const schema = perCurrency(() =>
+  z.strictObject({
+    free: countField('Free changes').default(0),
+    noticeHours: countField('With at least this notice (hours)').default(0),
+    after: z
+      .array(shareField('Share of the call’s fee'))
+      .min(1)
+      .max(10)
+      .readonly()
+      .meta({ title: 'Then, change by change' }),
+  }),
+);
+type Terms = z.output<ReturnType<typeof schema>>;
+
+export const change = clauseKind({
+  kind: 'change',
+  title: 'Changes of time',
+  help: 'Says what it costs to move a call: some changes are free with enough notice, the next cost a share of its fee.',
+  schema,
+  rivalry: () => undefined,
+  sentence,
+  phases: { supplements: chargeChanges },
+  examples: [
+    {
+      case: 'One free change with 48 hours’ notice, then half, then all: three changes of calls of 60.00',
+      terms: { free: 1, noticeHours: 48, after: [5000, 10_000] },
+      given: {
+        calls: ['3 × rehearsal 60'],
+        moves: [
+          { call: 0, at: '2026-02-20T10:00', was: '2026-02-26T10:00' },
+          { call: 1, at: '2026-02-21T10:00', was: '2026-02-27T10:00' },
+          { call: 2, at: '2026-02-22T10:00', was: '2026-02-28T10:00' },
+        ],
+      },
+      with: [{ id: 'fee', kind: 'hourly', for: {}, terms: { price: '60.00' } }],
+      owed: '90.00',
+    },
+    {
+      case: 'A change 47 hours before is not free, and the free one is still there for the next',
+      terms: { free: 1, noticeHours: 48, after: [5000] },
+      given: {
+        calls: ['2 × rehearsal 60'],
+        moves: [
+          { call: 0, at: '2026-02-24T11:00', was: '2026-02-26T10:00' },
+          { call: 1, at: '2026-02-25T10:00', was: '2026-02-27T10:00' },
+        ],
+      },
+      with: [{ id: 'fee', kind: 'hourly', for: {}, terms: { price: '60.00' } }],
+      owed: '30.00',
+    },
+  ],
+});
+
+/** In the order in which word of them came; two at one instant in the order of their calls. */
+function chargeChanges(terms: Terms, desk: Desk, clause: ClauseHead): void {
+  let free = terms.free;
+  let charged = 0;
+  for (const { move, item } of movesOf(desk, clause)) {
+    if (free > 0 && noticeHours(move) >= terms.noticeHours) {
+      free -= 1;
+      continue;
+    }
+    const share = terms.after[Math.min(charged, terms.after.length - 1)] ?? 0;
+    charged += 1;
+    if (share > 0) chargeOne(share, { move, item, number: charged }, desk, clause);
+  }
+}
+
+function movesOf(desk: Desk, clause: ClauseHead): { move: Move; item: Item }[] {
+  return (desk.facts.moves ?? [])
+    .toSorted((a, b) => a.at.epochMilliseconds - b.at.epochMilliseconds || (a.call < b.call ? -1 : 1))
+    .flatMap((move) => {
+      const item = desk.item(move.call);
+      return item && desk.counts(item) && fitsCall(clause.for, item.call, desk.facts) ? [{ move, item }] : [];
+    });
+}
+
+/** Notice before the time the call had. */
+function noticeHours({ at, was }: Move): number {
+  return (whenOf(was).at - at.epochMilliseconds) / 3_600_000;
+}
+
+/** A share of what is charged for the call itself, without supplements and discounts, for each of its payers. */
+function chargeOne(
+  share: number,
+  { move, item, number }: { move: Move; item: Item; number: number },
+  desk: Desk,
+  clause: ClauseHead,
+): void {
+  const lines = desk.lines.filter(
+    ({ calls, category }) =>
+      calls.length === 1 && calls[0] === item.call.id && category !== 'supplement' && category !== 'discount',
+  );
+  for (const payer of new Set(lines.map((line) => line.payer))) {
+    const fee = lines.reduce((sum, line) => (line.payer === payer ? sum + line.amount : sum), 0n);
+    desk.charge(clause, {
+      category: 'supplement',
+      what: `${capital(item.call.label ?? item.call.kind)} moved`,
+      calls: [item.call.id],
+      about: `${number}:${payer}`,
+      payer,
+      facts: [
+        { name: 'notice', value: `${desk.voice.number(String(Math.floor(noticeHours(move) * 10) / 10))} h` },
+        { name: 'fee', value: desk.voice.money(fee) },
+      ],
+      quantity: { count: share, of: 10_000 },
+      unit: `of ${desk.voice.money(fee)}`,
+      rate: fee,
+      said: desk.voice.share(share),
+    });
+  }
+}
+
+function sentence(terms: Terms, { voice, for: selector }: { voice: Voice; for: ClauseHead['for'] }): string {
+  const { free, noticeHours, after } = terms;
+  const notice = noticeHours > 0 ? ` with ${noticeHours} hours’ notice` : '';
+  const first =
+    free > 0
+      ? `${free === 1 ? 'one change is' : `${free} changes are`} free${notice}, then `
+      : 'a change costs ';
+  const steps = after.map((share) =>
+    share === 10_000 ? 'all of the fee' : `${voice.share(share)} of the fee`,
+  );
+  return `Moving ${sayCalls(selector, voice, 'calls')}: ${first}${steps.join(', then ')}.`;
+}
