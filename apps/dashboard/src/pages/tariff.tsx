@@ -114,6 +114,7 @@ function NewVersion({ tariff, organisation, onDone }: NewVersionProps) {
       <TariffEditor
         start={start}
         of="new version"
+        before={tariff.latest.written}
         zone={organisation.zone}
         busy={busy}
         problem={problem}

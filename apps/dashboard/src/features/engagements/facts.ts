@@ -4,10 +4,10 @@
 import { readDay, readInstant } from '@colla/calendar';
 import type { Call, Standing } from '@colla/hours';
 import { currency, fromDecimal } from '@colla/money';
-import type { Facts } from '@colla/rates';
+import type { Facts, WorkFacts } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { distance } from '@colla/travel';
-import type { CallJson, EngagementJson } from '@colla/wire';
+import type { CallJson, EngagementJson, WorkJson } from '@colla/wire';
 
 /** The facts of an engagement. Until it is agreed, calls kept free are priced as offered. */
 export function factsOf(engagement: EngagementJson, holidays: readonly string[]): Facts {
@@ -15,7 +15,7 @@ export function factsOf(engagement: EngagementJson, holidays: readonly string[])
   const { level, instrument, study } = soloist;
   return {
     calls: engagement.calls.map(callOf),
-    programme: engagement.programme,
+    programme: engagement.programme.map(workOf),
     legs: engagement.legs.map((leg) => ({
       ...leg,
       on: granted(readDay(leg.on)),
@@ -35,9 +35,16 @@ export function factsOf(engagement: EngagementJson, holidays: readonly string[])
     ...(pianistClass === undefined ? {} : { pianistClass }),
     circumstances,
     offered: agreement === undefined,
+    askedAt: granted(readInstant(engagement.askedAt)),
     ...(agreement ? { agreedAt: granted(readInstant(agreement.agreedAt)) } : {}),
     holidays: new Set(holidays),
   };
+}
+
+/** One work; whether its part came in time is a fact, and so the day on which it came. */
+function workOf({ part: { state, receivedOn }, ...work }: WorkJson): WorkFacts {
+  const came = receivedOn === undefined ? {} : { receivedOn: granted(readDay(receivedOn)) };
+  return { ...work, part: { state, ...came } };
 }
 
 /** One call. Its `start` and `end` on the wire are the planned ones; real times stand in its standing. */

@@ -4,8 +4,8 @@ import { type StatementAnswerJson, showStatement } from '@colla/wire';
 import type { ReactNode } from 'react';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { sayDay } from '../../locale.ts';
-import { Button, Buttons, Opens, Part } from '../../ui/index.ts';
-import { addExampleCall, type Example, type ExampleCall, startingExample } from './example.ts';
+import { Button, Buttons, Opens, Options, Part } from '../../ui/index.ts';
+import { addExampleCall, type Example, type ExampleCall, type ExampleShape, SHAPES } from './example.ts';
 import { CallFields, SoloistFields } from './example-fields.tsx';
 import { priceExample } from './example-priced.ts';
 import type { Reader, Slip } from './typed.ts';
@@ -19,17 +19,25 @@ export type ShowStatement = (of: {
 }) => ReactNode;
 
 interface ExampleViewProps {
+  shape: ExampleShape;
   example: Example;
   tariff: Tariff | undefined;
   reader: Reader & { readonly zone: string };
   show: ShowStatement;
+  onChoose: (shape: ExampleShape) => void;
   onChange: (example: Example) => void;
+  /** All three are to be taken from the clauses again. */
+  onAgain: () => void;
 }
 
-export function ExampleView({ example, tariff, reader, show, onChange }: ExampleViewProps) {
+const shapes = () => SHAPES.map((shape) => ({ value: shape, label: say(`shape_${shape}`) }));
+
+export function ExampleView(props: ExampleViewProps) {
+  const { shape, example, tariff, reader, show, onChoose, onChange, onAgain } = props;
   const priced = tariff ? priceExample(example, tariff, reader) : { statement: undefined, slips: [] };
   return (
     <Part title={say('example')}>
+      <Options label={say('shape')} value={shape} options={shapes()} onChoose={onChoose} />
       {tariff && priced.statement ? (
         show({
           statement: showStatement(priced.statement),
@@ -52,7 +60,7 @@ export function ExampleView({ example, tariff, reader, show, onChange }: Example
       </Opens>
       <Buttons>
         <Button onPress={() => onChange(addExampleCall(example))}>{say('exampleAdd')}</Button>
-        <Button kind="quiet" onPress={() => onChange(startingExample(tariff))}>
+        <Button kind="quiet" onPress={onAgain}>
           {say('exampleAgain')}
         </Button>
       </Buttons>

@@ -33,8 +33,31 @@ export interface Example {
 /** Mondays to Sundays that hold no clock change or holiday that an example would have to explain. */
 export const FIRST_DAY = Temporal.PlainDate.from('2026-03-02');
 
+/** The three shapes that every tariff is tried on. */
+export const SHAPES = ['whole', 'single', 'late'] as const;
+export type ExampleShape = (typeof SHAPES)[number];
+export type Examples = Readonly<Record<ExampleShape, Example>>;
+
+/** One that touches what the tariff speaks of, its first call alone, and the whole called off a day before it begins. */
+export function startingExamples(tariff: Tariff | undefined): Examples {
+  const whole = startingExample(tariff);
+  return {
+    whole,
+    single: { ...whole, calls: whole.calls.slice(0, 1), distance: '0' },
+    late: {
+      ...whole,
+      calls: whole.calls.map((call, day) => ({
+        ...call,
+        turned: 'cancelled',
+        notice: String(24 * (day + 1)),
+      })),
+      distance: '0',
+    },
+  };
+}
+
 /** An engagement that touches what the tariff speaks of: one call of each kind it names, two rehearsals at least. */
-export function startingExample(tariff: Tariff | undefined): Example {
+function startingExample(tariff: Tariff | undefined): Example {
   const selectors = tariff?.clauses.map((clause) => clause.for) ?? [];
   const first = (words: (of: (typeof selectors)[number]) => readonly string[] | undefined) =>
     selectors.flatMap((of) => words(of) ?? [])[0] ?? '';

@@ -5,7 +5,7 @@ import { readTariff } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
 import { addClause, changeClause, moveClause, openDraft, removeClause, type TariffDraft } from './draft.ts';
-import { addExampleCall, type Example, startingExample } from './example.ts';
+import { addExampleCall, type Example, startingExamples } from './example.ts';
 import { priceExample } from './example-priced.ts';
 import { readDraft } from './reading.ts';
 
@@ -76,7 +76,7 @@ describe('a tariff being written', () => {
 
 describe('the example beside a tariff', () => {
   const tariff = granted(readTariff(written));
-  const start = startingExample(tariff);
+  const start = startingExamples(tariff).whole;
 
   it('has one call of each kind the tariff names, the performance last', () => {
     expect(start.calls.map(({ kind }) => kind)).toEqual(['rehearsal', 'recital']);

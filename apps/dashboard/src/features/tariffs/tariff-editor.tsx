@@ -1,5 +1,6 @@
 // A tariff while it is written: clauses on one side, the example they price on the other.
 import { currencies, currency as currencyOf } from '@colla/money';
+import { readTariff, type WrittenTariff } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { useMemo, useState } from 'react';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
@@ -16,15 +17,19 @@ import {
 } from '../../ui/index.ts';
 import { ClauseList } from './clause-list.tsx';
 import type { TariffDraft, WrittenDraft } from './draft.ts';
-import { startingExample } from './example.ts';
+import { type ExampleShape, startingExamples } from './example.ts';
 import { ExampleView, type ShowStatement } from './example-view.tsx';
+import { ExamplesTable } from './examples-table.tsx';
 import { readDraft, slipsAt } from './reading.ts';
 import type { Reader } from './typed.ts';
+import { VersionChanges } from './version-changes.tsx';
 
 interface TariffEditorProps {
   start: TariffDraft;
   /** A further version keeps its tariff's name and currency. */
   of: 'new tariff' | 'new version';
+  /** The version that this one follows. */
+  before?: WrittenTariff;
   zone: string;
   busy: boolean;
   /** Why the server did not keep it. */
@@ -34,11 +39,14 @@ interface TariffEditorProps {
   onGiveUp: () => void;
 }
 
-export function TariffEditor({ start, of, zone, busy, problem, show, onKeep, onGiveUp }: TariffEditorProps) {
+export function TariffEditor(props: TariffEditorProps) {
+  const { start, of, before, zone, busy, problem, show, onKeep, onGiveUp } = props;
   const [draft, setDraft] = useState(start);
   const reader = useMemo(() => readerOf(draft.currency, zone), [draft.currency, zone]);
   const reading = useMemo(() => readDraft(draft, reader), [draft, reader]);
-  const [example, setExample] = useState(() => startingExample(reading.tariff));
+  const [earlier] = useState(() => before && granted(readTariff(before)));
+  const [examples, setExamples] = useState(() => startingExamples(reading.tariff));
+  const [shape, setShape] = useState<ExampleShape>('whole');
   const [refusal, setRefusal] = useState<Said>();
   const status = useStatus();
   const change = (next: TariffDraft) => {
@@ -69,13 +77,21 @@ export function TariffEditor({ start, of, zone, busy, problem, show, onKeep, onG
         <HeadFields draft={draft} reading={reading} of={of} onChange={change} />
         <ClauseList draft={draft} reading={reading} reader={reader} onChange={change} />
       </Form>
-      <ExampleView
-        example={example}
-        tariff={reading.tariff}
-        reader={reader}
-        show={show}
-        onChange={setExample}
-      />
+      <div className="tariff-beside">
+        <ExamplesTable examples={examples} before={earlier} now={reading.tariff} reader={reader} />
+        {earlier && <VersionChanges before={earlier} now={reading.tariff} locale={reader.locale} />}
+        <ExampleView
+          key={shape}
+          shape={shape}
+          example={examples[shape]}
+          tariff={reading.tariff}
+          reader={reader}
+          show={show}
+          onChoose={setShape}
+          onChange={(example) => setExamples({ ...examples, [shape]: example })}
+          onAgain={() => setExamples(startingExamples(reading.tariff))}
+        />
+      </div>
     </div>
   );
 }
