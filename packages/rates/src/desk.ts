@@ -161,6 +161,15 @@ export class Desk {
     });
   }
 
+  /** These lines, and the shares that discounts take of them: what they charge in the end. */
+  withWhatIsTakenOff(lines: readonly Line[]): Line[] {
+    const charged = new Set(lines);
+    for (const line of this.lines)
+      if (line.category === 'discount' && this.takenOf.get(line.key)?.every((base) => charged.has(base)))
+        charged.add(line);
+    return [...charged];
+  }
+
   /** Notes that a line stands for what others charged, less what was taken off them. */
   stand({ key }: Line, forThese: readonly Line[]): void {
     const charged = forThese.filter((line) => !(line.category === 'discount' && this.takenOf.has(line.key)));

@@ -87,7 +87,7 @@ function rank({ each, on, most }: Terms): number {
 
 /** Each payer's part is held for itself; a line for several calls belongs to the occasion of its first. */
 function hold(terms: Terms, desk: Desk, clause: ClauseHead): void {
-  const lines = withWhatIsTakenOff(desk.linesOf(clause, terms.on), desk);
+  const lines = desk.withWhatIsTakenOff(desk.linesOf(clause, terms.on));
   for (const payer of new Set(lines.map((line) => line.payer))) {
     const theirs = lines.filter((line) => line.payer === payer);
     for (const { about, of } of occasions(
@@ -98,15 +98,6 @@ function hold(terms: Terms, desk: Desk, clause: ClauseHead): void {
     ))
       holdOne(of, about === undefined ? payer : `${payer}:${about}`, terms, desk, clause);
   }
-}
-
-/** With the shares that discounts take of these lines: what is held is what they charge in the end. */
-function withWhatIsTakenOff(lines: readonly Line[], desk: Desk): Line[] {
-  const held = new Set(lines);
-  for (const line of desk.lines)
-    if (line.category === 'discount' && desk.takenOf.get(line.key)?.every((base) => held.has(base)))
-      held.add(line);
-  return [...held];
 }
 
 function holdOne(lines: readonly Line[], about: string, terms: Terms, desk: Desk, clause: ClauseHead): void {

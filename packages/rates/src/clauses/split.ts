@@ -44,10 +44,7 @@ export const split = clauseKind({
   ],
   phases: {
     split: (terms, desk, clause) => {
-      if (!fitsEngagement(clause.for, desk.facts)) return;
-      desk.lines = desk.lines.flatMap((line) =>
-        !terms.of || terms.of.includes(line.clause) ? shared(line, terms, desk) : [line],
-      );
+      if (fitsEngagement(clause.for, desk.facts)) shareOut(terms, desk, clause);
     },
   },
   examples: [
@@ -65,17 +62,30 @@ export const split = clauseKind({
   ],
 });
 
+/** With what a cancellation or a limit made of these charges, and what is taken off them. */
+function shareOut(terms: Terms, desk: Desk, clause: ClauseHead): void {
+  const all = terms.of === undefined ? desk.lines : desk.withWhatIsTakenOff(desk.linesOf(clause, terms.of));
+  const theirs = new Set(all);
+  let before = 0n;
+  desk.lines = desk.lines.flatMap((line) => {
+    if (!theirs.has(line)) return [line];
+    const shares = shared(line, before, terms, desk);
+    before += line.amount;
+    return shares;
+  });
+}
+
 /**
- * The line once for each payer with a part. Their amounts sum to the line's, so that a share can be a cent off
- * its fraction: each is charged as it stands, not as the fraction.
+ * The line once for each payer with a part. Their amounts sum to the line's; and since what is divided is the sum
+ * so far (`before` and this line), no payer's total is a whole cent off its fraction. A single share can be: each
+ * is charged as it stands, not as the fraction.
  */
-function shared(line: Line, terms: Terms, desk: Desk): Line[] {
+function shared(line: Line, before: bigint, terms: Terms, desk: Desk): Line[] {
   const parts = terms.among.filter((share) => share.parts > 0);
-  const amounts = allocate(
-    line.amount,
-    parts.map((share) => share.parts),
-  );
-  const whole = parts.reduce((sum, share) => sum + share.parts, 0);
+  const weights = parts.map((share) => share.parts);
+  const until = allocate(before, weights);
+  const amounts = allocate(before + line.amount, weights).map((sum, index) => sum - (until[index] ?? 0n));
+  const whole = weights.reduce((sum, weight) => sum + weight, 0);
   return parts.map((share, index) => {
     const amount = amounts[index] ?? 0n;
     return {
