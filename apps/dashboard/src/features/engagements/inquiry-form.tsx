@@ -3,7 +3,7 @@ import type { EngagementJson, OrganisationJson } from '@colla/wire';
 import { useState } from 'react';
 import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
-import { Button, Form, Part, type Said, TextField, Tick, useStatus } from '../../ui/index.ts';
+import { Button, Form, Part, type Said, Shown, TextField, Tick, useStatus } from '../../ui/index.ts';
 import { CallFields } from './call-fields.tsx';
 import './engagement.css';
 import {
@@ -16,6 +16,7 @@ import {
   type WorkRow,
 } from './inquiry.ts';
 import { slipsIn } from './inquiry-slips.ts';
+import type { Named } from './naming.ts';
 import { PeopleFields } from './people-fields.tsx';
 import { idsOf, useParties } from './use-parties.ts';
 
@@ -25,18 +26,28 @@ interface InquiryFormProps {
   onGiveUp: () => void;
 }
 
-export function InquiryForm({ organisation, onEntered, onGiveUp }: InquiryFormProps) {
+export function InquiryForm(props: InquiryFormProps) {
+  const parties = useParties();
+  return (
+    <Shown answer={parties} what={say('fetchingPeople')}>
+      {(known) => <Inquiry {...props} known={known} />}
+    </Shown>
+  );
+}
+
+function Inquiry(props: InquiryFormProps & { known: readonly Named[] }) {
+  const { organisation, known, onEntered, onGiveUp } = props;
   const { zone } = organisation;
   const { send, busy, problem } = useSend('addEngagement');
   const [draft, setDraft] = useState(() => emptyInquiry(zone));
   const [wrong, setWrong] = useState<Said>();
-  const parties = useParties();
+  const [entered] = useState(() => new Map<string, string>());
   const status = useStatus();
   const change = (to: Partial<InquiryDraft>) => setDraft({ ...draft, ...to });
   const enter = async () => {
-    const errors = slipsIn(draft);
+    const errors = slipsIn(draft, known);
     if (errors[0]) return setWrong({ detail: errors[0].detail, errors });
-    const ids = await idsOf(newNames(draft, parties), parties);
+    const ids = await idsOf(newNames(draft, known), known, entered);
     if ('detail' in ids) return setWrong(ids);
     setWrong(undefined);
     const engagement = await send({ body: inquiryOf(draft, ids) });
@@ -55,7 +66,7 @@ export function InquiryForm({ organisation, onEntered, onGiveUp }: InquiryFormPr
   return (
     <Form problem={wrong ?? problem} onSubmit={enter} foot={foot}>
       <Part title={say('people')}>
-        <PeopleFields people={draft} parties={parties} onChange={change} />
+        <PeopleFields people={draft} parties={known} onChange={change} />
       </Part>
       <Part title={say('whenAndWhere')}>
         <CallRows draft={draft} zone={zone} onChange={change} />

@@ -4,6 +4,7 @@ import { span } from '@colla/calendar';
 import { refused } from '@colla/refusal';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { type CallRow, type InquiryDraft, type PayerRow, plannedOf } from './inquiry.ts';
+import { meantBy, type Named } from './naming.ts';
 
 export interface Slip {
   readonly pointer: string;
@@ -11,7 +12,7 @@ export interface Slip {
 }
 
 /** Everything that is wrong before it is sent; pointers as the server would give them. */
-export function slipsIn(draft: InquiryDraft): Slip[] {
+export function slipsIn(draft: InquiryDraft, known: readonly Named[]): Slip[] {
   const slips: Slip[] = [];
   if (draft.title.trim() === '') {
     slips.push({
@@ -19,6 +20,7 @@ export function slipsIn(draft: InquiryDraft): Slip[] {
       detail: say('wrongTitle'),
     });
   }
+  slips.push(...slipsInNames(draft, known));
   for (const [index, call] of draft.calls.entries()) slips.push(...slipsInCall(call, `/calls/${index}`));
   for (const [index, work] of draft.works.entries()) {
     if (work.title.trim() === '')
@@ -31,6 +33,20 @@ export function slipsIn(draft: InquiryDraft): Slip[] {
     slips.push({ pointer: '/sharers', detail: say('wrongSharers') });
   }
   return [...slips, ...slipsInPayers(draft.payers)];
+}
+
+/** A name that several share must say which of them is meant. */
+function slipsInNames({ soloist, institution, payers }: InquiryDraft, known: readonly Named[]): Slip[] {
+  const fields = [
+    ['/soloistParty', soloist],
+    ['/institutionParty', institution],
+    ...payers.map(({ name }, index) => [`/payers/${index}/name`, name] as const),
+  ] as const;
+  return fields.flatMap(([pointer, name]) =>
+    meantBy(name, known).is === 'several'
+      ? [{ pointer, detail: say('whichOne', { name: name.trim() }) }]
+      : [],
+  );
 }
 
 function slipsInPayers(payers: readonly PayerRow[]): Slip[] {

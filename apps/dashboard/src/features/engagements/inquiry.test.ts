@@ -12,6 +12,7 @@ import {
   withSoloist,
 } from './inquiry.ts';
 import { slipsIn } from './inquiry-slips.ts';
+import { toldApart } from './naming.ts';
 
 const zone = 'Europe/London';
 const rehearsal = { ...emptyCall(0, zone), on: '2026-03-03', from: '10:00', until: '11:00', place: 'Room 4' };
@@ -28,6 +29,7 @@ const inquiry: InquiryDraft = {
   calls: [rehearsal],
   works: [{ key: 0, composer: '', title: 'Three songs', minutes: '9', requested: true }],
 };
+const school = { id: 'p2', name: 'Tarn School of Music', address: [] };
 const ids = new Map([
   ['Ida Fenn', 'p1'],
   ['Tarn School of Music', 'p2'],
@@ -35,7 +37,7 @@ const ids = new Map([
 
 describe('an inquiry', () => {
   it('is sent with its people by id and its times as written', () => {
-    expect(slipsIn(inquiry)).toEqual([]);
+    expect(slipsIn(inquiry, [])).toEqual([]);
     expect(inquiryOf(inquiry, ids)).toEqual({
       title: 'Lieder recital',
       soloistParty: 'p1',
@@ -56,28 +58,28 @@ describe('an inquiry', () => {
   });
 
   it('enters those whom the books do not know yet, each once', () => {
-    expect(newNames(inquiry, [{ name: 'Tarn School of Music' }])).toEqual(['Ida Fenn']);
+    expect(newNames(inquiry, toldApart([school]))).toEqual(['Ida Fenn']);
   });
 
   it('asks for a title, and for the day of a call that has none', () => {
     const unsaid = { ...inquiry, title: ' ', calls: [emptyCall(0, zone)] };
-    expect(slipsIn(unsaid).map(({ pointer }) => pointer)).toEqual(['/title', '/calls/0/planned/on']);
+    expect(slipsIn(unsaid, []).map(({ pointer }) => pointer)).toEqual(['/title', '/calls/0/planned/on']);
   });
 
   it('refuses a call that ends before it starts, beside its end', () => {
     const back = { ...inquiry, calls: [rehearsal, { ...rehearsal, from: '15:00', until: '14:00' }] };
-    expect(slipsIn(back).map(({ pointer }) => pointer)).toEqual(['/calls/1/planned/until']);
+    expect(slipsIn(back, []).map(({ pointer }) => pointer)).toEqual(['/calls/1/planned/until']);
   });
 
   it('refuses 01:30 in the night when London puts its clocks forward, and names the time meant', () => {
     const skipped = { ...rehearsal, on: '2026-03-29', from: '01:30', until: '03:00' };
-    const [slip] = slipsIn({ ...inquiry, calls: [skipped] });
+    const [slip] = slipsIn({ ...inquiry, calls: [skipped] }, []);
     expect(slip?.pointer).toBe('/calls/0/planned/from');
     expect(slip?.detail).toContain('Did you mean 02:30?');
   });
 
   it('refuses a zone that is none, beside the zone', () => {
-    const [slip] = slipsIn({ ...inquiry, calls: [{ ...rehearsal, zone: 'Atlantis/Harbour' }] });
+    const [slip] = slipsIn({ ...inquiry, calls: [{ ...rehearsal, zone: 'Atlantis/Harbour' }] }, []);
     expect(slip?.pointer).toBe('/calls/0/planned/zone');
   });
 
@@ -88,9 +90,20 @@ describe('an inquiry', () => {
     expect(withSoloist(parent, 'Ida Fennimore').payers[0]?.name).toBe('Per Fenn');
   });
 
+  it('asks which of two is meant where they share a name', () => {
+    const two = toldApart([
+      { id: 'p7', name: 'Ida Fenn', address: ['Hill House'] },
+      { id: 'p8', name: 'Ida Fenn', address: ['Ford End'] },
+    ]);
+    expect(slipsIn(inquiry, two).map(({ pointer }) => pointer)).toEqual(['/soloistParty', '/payers/0/name']);
+    expect(newNames(inquiry, two)).toEqual(['Tarn School of Music']);
+    const named = { ...inquiry, ...withSoloist(inquiry, 'Ida Fenn (Ford End)') };
+    expect(slipsIn(named, two)).toEqual([]);
+  });
+
   it('has one payer for each role', () => {
     const payers = [...inquiry.payers, { key: 2, role: 'school', name: 'Ida Fenn' }];
-    expect(slipsIn({ ...inquiry, payers }).map(({ pointer }) => pointer)).toEqual(['/payers/2/role']);
+    expect(slipsIn({ ...inquiry, payers }, []).map(({ pointer }) => pointer)).toEqual(['/payers/2/role']);
   });
 
   it('changed later takes away the institution and the note that have been emptied', () => {

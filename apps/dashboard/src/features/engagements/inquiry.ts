@@ -3,7 +3,8 @@
 import type { WrittenSpan } from '@colla/calendar';
 import { CALL_KINDS, type CallKind } from '@colla/hours';
 import { PAYER } from '@colla/rates';
-import type { EngagementInput, PartyJson, RequestOf } from '@colla/wire';
+import type { EngagementInput, RequestOf } from '@colla/wire';
+import { meantBy, type Named } from './naming.ts';
 import { pastMidnight } from './spans.ts';
 
 export interface CallRow {
@@ -30,6 +31,7 @@ export interface WorkRow {
 export interface PayerRow {
   readonly key: number;
   readonly role: string;
+  /** What stands in its field, as for soloist and institution. */
   readonly name: string;
 }
 
@@ -96,10 +98,10 @@ export function nextKey(rows: readonly { readonly key: number }[]): number {
 }
 
 /** The names it mentions that nobody in the books has yet: they are entered with it. */
-export function newNames(draft: InquiryDraft, known: readonly Pick<PartyJson, 'name'>[]): string[] {
+export function newNames(draft: InquiryDraft, known: readonly Named[]): string[] {
   const names = [draft.soloist, draft.institution, ...draft.payers.map(({ name }) => name)];
-  const has = new Set(known.map(({ name }) => name));
-  return [...new Set(names.map((name) => name.trim()))].filter((name) => name !== '' && !has.has(name));
+  const isNew = (name: string) => meantBy(name, known).is === 'new';
+  return [...new Set(names.filter(isNew).map((name) => name.trim()))];
 }
 
 /** A row's times as written; an end past midnight is on the next day. */

@@ -1,7 +1,7 @@
 // A person or institution by name: chosen from those in the books, or entered with what is being written.
-import type { PartyJson } from '@colla/wire';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { TextField } from '../../ui/index.ts';
+import { type Meant, meantBy, type Named } from './naming.ts';
 
 interface PartyFieldProps {
   label: string;
@@ -9,19 +9,23 @@ interface PartyFieldProps {
   hint?: string | undefined;
   optional?: boolean;
   value: string;
-  parties: readonly PartyJson[];
+  parties: readonly Named[];
   onType: (name: string) => void;
 }
 
 export function PartyField({ value, parties, hint, ...field }: PartyFieldProps) {
-  const name = value.trim();
-  const isNew = name !== '' && !parties.some((party) => party.name === name);
+  const meant = meantBy(value, parties);
   return (
     <TextField
       {...field}
-      hint={isNew ? say('isNew') : hint}
+      hint={hintFor(meant.is) ?? hint}
       value={value}
-      suggestions={parties.map((party) => party.name)}
+      suggestions={parties.map(({ as }) => as)}
     />
   );
+}
+
+function hintFor(meant: Meant['is']): string | undefined {
+  if (meant === 'new') return say('isNew');
+  return meant === 'several' ? say('areSeveral') : undefined;
 }

@@ -3,29 +3,40 @@ import type { EngagementWholeJson } from '@colla/wire';
 import { useState } from 'react';
 import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
-import { Button, Dialog, Form, type Said, useStatus } from '../../ui/index.ts';
+import { Button, Dialog, Form, type Said, Shown, useStatus } from '../../ui/index.ts';
 import { changeOf, newNames, type People } from './inquiry.ts';
 import { slipsIn } from './inquiry-slips.ts';
+import type { Named } from './naming.ts';
 import { PeopleFields } from './people-fields.tsx';
 import { idsOf, useParties } from './use-parties.ts';
 
-export function PeopleDialog({
-  engagement,
-  onClose,
-}: {
+interface PeopleDialogProps {
   engagement: EngagementWholeJson;
   onClose: () => void;
-}) {
-  const { send, busy, problem } = useSend('changeEngagement');
-  const [people, setPeople] = useState<People>(() => peopleAsKept(engagement));
-  const [wrong, setWrong] = useState<Said>();
+}
+
+export function PeopleDialog(props: PeopleDialogProps) {
   const parties = useParties();
+  return (
+    <Dialog title={say('changePeople')} onClose={props.onClose}>
+      <Shown answer={parties} what={say('fetchingPeople')}>
+        {(known) => <PeopleForm {...props} known={known} />}
+      </Shown>
+    </Dialog>
+  );
+}
+
+function PeopleForm({ engagement, known, onClose }: PeopleDialogProps & { known: readonly Named[] }) {
+  const { send, busy, problem } = useSend('changeEngagement');
+  const [people, setPeople] = useState<People>(() => peopleAsKept(engagement, known));
+  const [entered] = useState(() => new Map<string, string>());
+  const [wrong, setWrong] = useState<Said>();
   const status = useStatus();
   const keep = async () => {
     const draft = { ...people, calls: [], works: [] };
-    const errors = slipsIn(draft);
+    const errors = slipsIn(draft, known);
     if (errors[0]) return setWrong({ detail: errors[0].detail, errors });
-    const ids = await idsOf(newNames(draft, parties), parties);
+    const ids = await idsOf(newNames(draft, known), known, entered);
     if ('detail' in ids) return setWrong(ids);
     setWrong(undefined);
     if (!(await send({ params: { id: engagement.id }, body: changeOf(people, ids) }))) return;
@@ -41,17 +52,15 @@ export function PeopleDialog({
     </>
   );
   return (
-    <Dialog title={say('changePeople')} onClose={onClose}>
-      <Form problem={wrong ?? problem} onSubmit={keep} foot={foot}>
-        <PeopleFields people={people} parties={parties} onChange={(to) => setPeople({ ...people, ...to })} />
-      </Form>
-    </Dialog>
+    <Form problem={wrong ?? problem} onSubmit={keep} foot={foot}>
+      <PeopleFields people={people} parties={known} onChange={(to) => setPeople({ ...people, ...to })} />
+    </Form>
   );
 }
 
-function peopleAsKept(engagement: EngagementWholeJson): People {
-  const { title, soloistParty, institutionParty, payers, soloist, note = '', parties } = engagement;
-  const name = (id: string | undefined) => (id === undefined ? '' : (parties[id] ?? ''));
+function peopleAsKept(engagement: EngagementWholeJson, known: readonly Named[]): People {
+  const { title, soloistParty, institutionParty, payers, soloist, note = '' } = engagement;
+  const name = (id: string | undefined) => known.find((party) => party.id === id)?.as ?? '';
   const rows = Object.entries(payers).map(([role, id], key) => ({ key, role, name: name(id) }));
   return {
     title,

@@ -1,13 +1,13 @@
 // Who an engagement is for and who pays for it, and what about the soloist a price may depend on.
-import type { PartyJson } from '@colla/wire';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { Button, LinesField, NumberField, Opens, TextField } from '../../ui/index.ts';
 import { nextKey, type PayerRow, type People, withSoloist } from './inquiry.ts';
+import type { Named } from './naming.ts';
 import { PartyField } from './party-field.tsx';
 
 interface PeopleFieldsProps {
   people: People;
-  parties: readonly PartyJson[];
+  parties: readonly Named[];
   onChange: (to: Partial<People>) => void;
 }
 
@@ -24,6 +24,7 @@ export function PeopleFields({ people, parties, onChange }: PeopleFieldsProps) {
       <div className="fields">
         <PartyField
           label={say('soloist')}
+          at="/soloistParty"
           optional
           value={people.soloist}
           parties={parties}
@@ -31,6 +32,7 @@ export function PeopleFields({ people, parties, onChange }: PeopleFieldsProps) {
         />
         <PartyField
           label={say('institution')}
+          at="/institutionParty"
           optional
           value={people.institution}
           parties={parties}
@@ -98,7 +100,7 @@ function RareFields({ people, onChange }: Pick<PeopleFieldsProps, 'people' | 'on
 
 interface PayerRowsProps {
   payers: readonly PayerRow[];
-  parties: readonly PartyJson[];
+  parties: readonly Named[];
   onChange: (payers: PayerRow[]) => void;
 }
 
@@ -111,6 +113,7 @@ function PayerRows({ payers, parties, onChange }: PayerRowsProps) {
         <div className="fields" key={row.key}>
           <PartyField
             label={say('payer')}
+            at={`/payers/${place}/name`}
             hint={say('payerHint')}
             optional
             value={row.name}

@@ -2,23 +2,28 @@
 import type { PartyJson, Problem } from '@colla/wire';
 import { ProblemError } from '@colla/wire/client';
 import { useEffect, useState } from 'react';
-import { ask } from '../../books.ts';
+import { type Answer, ask } from '../../books.ts';
+import { type Named, toldApart } from './naming.ts';
 
-/** All parties, page after page; empty until they are here. */
-export function useParties(): readonly PartyJson[] {
-  const [parties, setParties] = useState<readonly PartyJson[]>([]);
+/** All parties, page after page. Until they are here nobody can be told from somebody new, so nothing may be kept. */
+export function useParties(): Answer<readonly Named[]> {
+  const [answer, setAnswer] = useState<Answer<readonly Named[]>>({ is: 'loading' });
+  const [turn, setTurn] = useState(0);
   useEffect(() => {
     let wanted = true;
-    // Names are a help while one types: without them, whoever is typed is entered anew.
+    const again = () => {
+      setAnswer({ is: 'loading' });
+      setTurn(turn + 1);
+    };
     allParties().then(
-      (all) => wanted && setParties(all),
-      () => undefined,
+      (all) => wanted && setAnswer({ is: 'here', value: toldApart(all) }),
+      (no) => wanted && setAnswer({ is: 'failed', problem: problemOf(no), again }),
     );
     return () => {
       wanted = false;
     };
-  }, []);
-  return parties;
+  }, [turn]);
+  return answer;
 }
 
 async function allParties(): Promise<PartyJson[]> {
@@ -32,19 +37,26 @@ async function allParties(): Promise<PartyJson[]> {
   return all;
 }
 
-/** The id of every name, new ones entered in turn; or why one could not be entered. */
+/**
+ * The id of whatever stands in a field, new names entered in turn; or why one could not be entered. Who has been
+ * entered is kept in `entered`, so that a second attempt does not enter them twice.
+ */
 export async function idsOf(
   names: readonly string[],
-  known: readonly PartyJson[],
+  known: readonly Named[],
+  entered: Map<string, string>,
 ): Promise<ReadonlyMap<string, string> | Problem> {
-  const ids = new Map(known.map(({ name, id }) => [name, id]));
   try {
     for (const name of names) {
-      if (!ids.has(name)) ids.set(name, (await ask('addParty', { body: { name } })).id);
+      if (!entered.has(name)) entered.set(name, (await ask('addParty', { body: { name } })).id);
     }
-    return ids;
   } catch (no) {
-    if (no instanceof ProblemError) return no.problem;
-    throw no;
+    return problemOf(no);
   }
+  return new Map([...known.map(({ as, id }) => [as, id] as const), ...entered]);
+}
+
+function problemOf(no: unknown): Problem {
+  if (no instanceof ProblemError) return no.problem;
+  throw no;
 }
