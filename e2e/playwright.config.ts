@@ -35,9 +35,14 @@ export default defineConfig({
     screenshot: 'only-on-failure',
   },
   projects: [
-    { name: 'desk', use: { viewport: { width: 1280, height: 900 } } },
+    {
+      name: 'desk',
+      testIgnore: 'between-two-halls.spec.ts',
+      use: { viewport: { width: 1280, height: 900 } },
+    },
     {
       name: 'phone',
+      testIgnore: ['another-browser-sees-nothing.spec.ts', 'by-keyboard-alone.spec.ts'],
       use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 },
     },
   ],
