@@ -53,6 +53,44 @@ const cases: [told: string, asking: Asking, no: object][] = [
     { type: '/api/problems/calendar/no-such-day', detail: expect.stringContaining('“2026-02-30”') },
   ],
   [
+    'a call in the year nought',
+    addCall({ planned: planned('10:00', '11:00', '0000-06-01') }),
+    {
+      type: '/api/problems/calendar/no-such-day',
+      pointer: '/planned/on',
+      detail: '“0000-06-01” is not between 1900 and 2200. Check the year.',
+    },
+  ],
+  [
+    'a season in the year nought',
+    (client) => client.addSeason({ body: { name: 'First', from: '0000-06-01', to: '0000-07-01' } }),
+    { type: '/api/problems/calendar/no-such-day', pointer: '/from' },
+  ],
+  [
+    'an invoice issued on the last day of the calendar',
+    (client, id) => client.issueInvoice({ params: { id }, body: { payer: 'payer', issuedOn: '9999-12-31' } }),
+    { type: '/api/problems/calendar/no-such-day', pointer: '/issuedOn' },
+  ],
+  [
+    'an agreement priced as of the year nought',
+    (client, id) =>
+      client.getStatement({ params: { id }, query: { asOf: '0000-06-01T10:00:00+00:00[UTC]' } }),
+    { type: '/api/problems/calendar/no-such-day', pointer: '/asOf' },
+  ],
+  [
+    'a preview in a language that is none',
+    (client) =>
+      client.previewStatement({
+        body: { tariff: { ...harbourTariff, version: 1 }, engagement: {}, locale: 'not_a_locale' },
+      }),
+    { status: 422, pointer: '/locale' },
+  ],
+  [
+    'a language that asks for the figures of another script',
+    (client) => client.changeOrganisation({ body: { locale: 'en-GB-u-nu-arab' } }),
+    { type: '/api/problems/organisations/unknown-locale', pointer: '/locale' },
+  ],
+  [
     'a time of day that is none',
     addCall({ planned: planned('25:00', '26:00') }),
     { type: '/api/problems/calendar/no-such-time', pointer: '/planned/from' },

@@ -51,10 +51,17 @@ export function localTime(on: string, at: string, zoneName: string): OrRefusal<T
   return read;
 }
 
-/** Reads a day such as `2026-03-14`; refuses 30 February. */
+/** The years in which days are read: beyond them a year is a slip of the hand. */
+const FIRST_YEAR = 1900;
+const LAST_YEAR = 2200;
+
+/** Reads a day such as `2026-03-14`; refuses 30 February, and a year before 1900 or after 2200. */
 export function readDay(text: string): OrRefusal<Temporal.PlainDate> {
   try {
-    if (/^\d{4}-\d\d-\d\d$/.test(text)) return Temporal.PlainDate.from(text, { overflow: 'reject' });
+    if (/^\d{4}-\d\d-\d\d$/.test(text)) {
+      const day = Temporal.PlainDate.from(text, { overflow: 'reject' });
+      return isOurTime(day.year) ? day : yearOutOfReach(text);
+    }
   } catch {
     // falls through to the one refusal for days
   }
@@ -64,6 +71,18 @@ export function readDay(text: string): OrRefusal<Temporal.PlainDate> {
     {
       day: text,
     },
+  );
+}
+
+function isOurTime(year: number): boolean {
+  return year >= FIRST_YEAR && year <= LAST_YEAR;
+}
+
+function yearOutOfReach(text: string): Refusal {
+  return new Refusal(
+    'calendar/no-such-day',
+    `“${text}” is not between ${FIRST_YEAR} and ${LAST_YEAR}. Check the year.`,
+    { day: text },
   );
 }
 
@@ -86,13 +105,15 @@ export function minutesOf({ start, end }: Span): number {
 
 /**
  * Reads an instant written with its zone (RFC 9557, `2026-03-14T10:00:00+00:00[Europe/London]`); the offset says
- * which instant, the zone how it is shown. Refuses what is none, and a zone that is a bare offset.
+ * which instant, the zone how it is shown. Refuses what is none, a zone that is a bare offset, and a year before
+ * 1900 or after 2200.
  */
 export function readInstant(text: string): OrRefusal<Temporal.ZonedDateTime> {
   try {
     const read = Temporal.ZonedDateTime.from(text, { offset: 'use' });
     const place = zone(read.timeZoneId);
-    return refused(place) ? place : read;
+    if (refused(place)) return place;
+    return isOurTime(read.year) ? read : yearOutOfReach(text);
   } catch {
     return new Refusal(
       'calendar/no-such-instant',

@@ -51,6 +51,22 @@ describe('a draft', () => {
     });
   });
 
+  it('is refused where it comes to more than the books can hold', () => {
+    // an hour and an hour at half of what the books hold are within them; two hours at the whole are not
+    const dear = (price: string) =>
+      engaged(
+        [{ id: 'time', kind: 'hourly', terms: { price } }],
+        [
+          ['c1', 'rehearsal', '02-02T10:00'],
+          ['c2', 'audition', '02-09T10:00'],
+        ],
+      );
+    expect(granted(draft({ engagement: dear('46116860184273879.03') })).billable.total).toBe(
+      9_223_372_036_854_775_806n,
+    );
+    expect(draft({ engagement: dear('92233720368547758.07') })).toMatchObject({ code: 'money/too-large' });
+  });
+
   it('says the day of a journey and of a cost, which an office will ask for', () => {
     const spent = engaged(
       [

@@ -1,7 +1,7 @@
 // An invoice: issued once, numbered, never altered.
 
 import { Temporal } from '@colla/calendar';
-import type { Currency } from '@colla/money';
+import { type Currency, LARGEST } from '@colla/money';
 import { type OrRefusal, Refusal } from '@colla/refusal';
 import type { Billable, InvoiceLine, InvoiceTax } from './billable.ts';
 import { writeNumber } from './number.ts';
@@ -61,10 +61,11 @@ export interface Invoice {
 export const USUAL_DAYS = 30;
 
 /**
- * Whether a draft may be issued; the refusal where nothing is left to invoice, or more was invoiced than is
- * owed. Asked before a number is taken, so that no number is ever lost.
+ * Whether a draft may be issued; the refusal where nothing is left to invoice, more was invoiced than is owed, or
+ * a sum is larger than the books can keep. Asked before a number is taken, so that no number is ever lost.
  */
 export function issuable({ billable }: Pick<InvoiceDraft, 'billable'>): OrRefusal<true> {
+  if (sumsOf(billable).some((sum) => sum > LARGEST || sum < -LARGEST)) return tooLarge(billable);
   if (billable.total > 0n) return true;
   if (billable.total === 0n) {
     return new Refusal(
@@ -80,6 +81,18 @@ export function issuable({ billable }: Pick<InvoiceDraft, 'billable'>): OrRefusa
       payer: billable.payer,
       minorUnits: String(-billable.total),
     },
+  );
+}
+
+function sumsOf({ lines, taxes, net, tax, total }: Billable): bigint[] {
+  return [net, tax, total, ...[...lines, ...taxes].map(({ amount }) => amount)];
+}
+
+function tooLarge({ payer }: Billable): Refusal {
+  return new Refusal(
+    'money/too-large',
+    'The invoice comes to more than the books can hold. Check the prices of the tariff and the times of the calls.',
+    { payer },
   );
 }
 

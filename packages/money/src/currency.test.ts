@@ -1,6 +1,6 @@
 import { granted, refused } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
-import { currencies, currency, minorDigits } from './currency.ts';
+import { currencies, currency, LOAD, measure, minorDigits } from './currency.ts';
 import published from './published-values.json' with { type: 'json' };
 
 const { zero, two, three, four, none } = published.minorUnits;
@@ -32,6 +32,14 @@ it('gold, drawing rights and test codes are no money to invoice in', () => {
 
 it.each(['eur', 'EURO', '€', '', 'XYZ', 'constructor'])('“%s” is refused by name', (code) => {
   expect(currency(code)).toMatchObject({ code: 'money/unknown-currency', facts: { code } });
+});
+
+it('load is counted in hundredths of an hour, and is no money to invoice in', () => {
+  expect(measure('load')).toBe(LOAD);
+  expect(minorDigits(LOAD)).toBe(2);
+  expect(refused(currency('load'))).toBe(true);
+  expect(currencies()).not.toContain(LOAD);
+  expect(measure('EUR')).toBe('EUR');
 });
 
 it('currencies are offered in the order of the alphabet', () => {

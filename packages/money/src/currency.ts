@@ -24,9 +24,20 @@ export function currency(code: string): OrRefusal<Currency> {
   );
 }
 
+/**
+ * Load: hours that count against an appointment, in hundredths, as handbooks write them (0.66 of an hour). A tariff may
+ * count in it as in a currency; it is no money, and `currency` refuses it.
+ */
+export const LOAD = 'load' as Currency;
+
+/** Reads what a tariff counts in: a currency, or `load`. */
+export function measure(code: string): OrRefusal<Currency> {
+  return code === LOAD ? LOAD : currency(code);
+}
+
 /** How many decimals the currency's minor unit has (ISO 4217): 2 for EUR, 0 for JPY, 3 for KWD. */
 export function minorDigits(of: Currency): number {
-  const digits = digitsOf.get(of);
+  const digits = of === LOAD ? 2 : digitsOf.get(of);
   if (digits === undefined) throw new Error(`no such currency: ${of}`);
   return digits;
 }

@@ -1,6 +1,6 @@
 // Whole minor units in one currency; rounding happens in one named place; a refund mirrors its charge.
 
-export { type Currency, currencies, currency, minorDigits } from './currency.ts';
+export { type Currency, currencies, currency, LOAD, measure, minorDigits } from './currency.ts';
 export { add, allocate, type Money, money, subtract, total } from './money.ts';
 export { divideRounded, shareOf, WHOLE } from './round.ts';
-export { format, formatFigure, fromDecimal, fromTyped, toDecimal } from './text.ts';
+export { format, formatFigure, fromDecimal, fromTyped, LARGEST, toDecimal } from './text.ts';

@@ -5,7 +5,7 @@ import { type Currency, minorDigits } from './currency.ts';
 import type { Money } from './money.ts';
 
 /** The largest amount the books keep, in minor units: PostgreSQL's bigint. */
-const LARGEST = 9_223_372_036_854_775_807n;
+export const LARGEST = 9_223_372_036_854_775_807n;
 
 /** Canonical text of minor units: `12345n` in USD is `123.45`, in JPY `12345`, in KWD `12.345`. */
 export function toDecimal(amount: bigint, currency: Currency): string {

@@ -85,6 +85,8 @@ describe.each(databases)('$name', (database) => {
     ['of another list', encoded(['parties', 'a', newId()])],
     ['without a place', encoded(['engagements'])],
     ['of an instant that is none', encoded(['engagements', 'yesterday', newId()])],
+    ['of an instant before the first year', encoded(['engagements', '-000001-01-01T00:00:00Z', newId()])],
+    ['of an instant that no clock shows', encoded(['engagements', '2026-02-30 00:00:00+00', newId()])],
     ['of an id that is none', encoded(['engagements', '2026-01-01T00:00:00Z', "' or true --"])],
     ['too long', encoded(['engagements', '2026-01-01T00:00:00Z', newId(), 1])],
   ];

@@ -86,9 +86,7 @@ function readCursor<Item>({ name, by }: List<Item>, cursor: string): { value: st
   try {
     const [of, value, id, ...more] = JSON.parse(Buffer.from(cursor, 'base64url').toString()) as unknown[];
     if (of === name && typeof value === 'string' && typeof id === 'string' && more.length === 0 && isId(id)) {
-      if (by === 'day') Temporal.PlainDate.from(value);
-      if (by === 'instant') Temporal.Instant.from(value);
-      return { value, id };
+      if (isWritten(by, value)) return { value, id };
     }
   } catch {
     // falls through to the one refusal for cursors
@@ -101,6 +99,21 @@ function readCursor<Item>({ name, by }: List<Item>, cursor: string): { value: st
       '/after',
     ),
   );
+}
+
+/** How PostgreSQL writes what a list is sorted by; it wrote the cursor, and must be able to read it again. */
+const WRITTEN = {
+  words: /^/,
+  day: /^(?!0000)\d{4}-\d\d-\d\d$/,
+  instant: /^(?!0000)\d{4}-\d\d-\d\d \d\d:\d\d:\d\d(\.\d{1,6})?[+-]\d\d(:\d\d)?$/,
+};
+
+/** Throws where the form is right and no such day or instant is. */
+function isWritten(by: SortedBy, value: string): boolean {
+  if (!WRITTEN[by].test(value)) return false;
+  if (by === 'day') Temporal.PlainDate.from(value, { overflow: 'reject' });
+  if (by === 'instant') Temporal.Instant.from(value);
+  return true;
 }
 
 /** A name as lists are sorted by it: without accents and capitals, the same on every machine. */

@@ -7,6 +7,7 @@ import { type OrRefusal, Refusal, refused } from '@colla/refusal';
 import type { z } from 'zod';
 import type { organisationChange, partyChange, partyInput } from './organisations.ts';
 import { present, readEach, without } from './read.ts';
+import { isLocale } from './words.ts';
 
 /** The organisation as changed; refuses a currency, zone, locale or holiday that is none. */
 export function readOrganisationChange(
@@ -22,14 +23,6 @@ export function readOrganisationChange(
   if (refused(holidays)) return holidays;
   if (!isLocale(to.locale)) return noSuchLocale(to.locale);
   return { ...withoutEmpty(to, 'email', 'taxNumber'), currency: money, zone: place };
-}
-
-function isLocale(name: string): boolean {
-  try {
-    return Intl.NumberFormat.supportedLocalesOf(name).length === 1;
-  } catch {
-    return false;
-  }
 }
 
 function noSuchLocale(name: string): Refusal {

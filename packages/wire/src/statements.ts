@@ -12,7 +12,7 @@ import {
   wordInput,
   workInput,
 } from './engagements.ts';
-import { amount, currencyCode, day, instant, price, words } from './words.ts';
+import { amount, currencyCode, day, instant, locale, price, words } from './words.ts';
 
 export const statementLine = z.object({
   key: z.string(),
@@ -151,7 +151,7 @@ export const previewInput = z.strictObject({
     /** False once it is agreed: held calls then no longer count. */
     offered: z.boolean().default(false),
   }),
-  locale: z.string().max(35).default('en'),
+  locale: locale.default('en'),
   asOf: instant.optional(),
 });
 export const previewAnswer = statementAnswer.omit({ toInvoice: true });

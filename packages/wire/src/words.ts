@@ -32,6 +32,27 @@ export const currencyCode = z
   .string()
   .regex(/^[A-Z]{3}$/, 'is not a currency; write its three letters, such as EUR');
 
+/**
+ * True for a language, or a language with its country, that figures can be written in. One that asks for figures of
+ * another script is none: amounts are read back as they are written.
+ */
+export function isLocale(name: string): boolean {
+  try {
+    const { baseName } = new Intl.Locale(name);
+    return (
+      baseName === String(new Intl.Locale(name)) && Intl.NumberFormat.supportedLocalesOf(name).length === 1
+    );
+  } catch {
+    return false;
+  }
+}
+
+/** The language that sentences and figures are written in, `de-AT`. */
+export const locale = z
+  .string()
+  .max(35)
+  .refine(isLocale, 'is not a language figures can be written in; write it as en or de-AT');
+
 /** A few words of the user's own. */
 export const words = z.string().trim().min(1, 'is empty; write something').max(200);
 export const text = z.string().max(4000);
