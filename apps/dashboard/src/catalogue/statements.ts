@@ -16,6 +16,16 @@ export const statements = words({
     one: 'No clause of the tariff puts a price on {calls}. Add a clause that fits it.',
     other: 'No clause of the tariff puts a price on {calls}. Add a clause that fits them.',
   },
+  uncharged_journeys: {
+    one: 'Nothing is charged for the journey. Should it be, the tariff needs a clause for travel that fits it.',
+    other:
+      'Nothing is charged for the {count} journeys. Should they be, the tariff needs a clause for travel that fits them.',
+  },
+  uncharged_costs: {
+    one: 'Nothing is charged for the cost. Should it be, the tariff needs a clause for costs passed on.',
+    other:
+      'Nothing is charged for the {count} costs. Should they be, the tariff needs a clause for costs passed on.',
+  },
   deposit: 'Deposit asked for before the work',
   payment: 'When it is due',
   gate: 'What is not paid by then is not played.',

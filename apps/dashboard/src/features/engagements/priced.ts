@@ -11,6 +11,9 @@ export interface Priced {
   readonly sentences: StatementAnswerJson['sentences'];
   readonly callNames: Readonly<Record<string, string>>;
   readonly payerNames: Readonly<Record<string, string>>;
+  /** How many there are, so that what no line charges can be seen. */
+  readonly journeys: number;
+  readonly costs: number;
 }
 
 /** How the page shows a statement; features do not know one another. */
@@ -38,5 +41,7 @@ export function pricedBy(
     sentences,
     callNames: callNames(engagement.calls),
     payerNames: payerNames(engagement),
+    journeys: engagement.legs.length,
+    costs: engagement.costs.length,
   };
 }

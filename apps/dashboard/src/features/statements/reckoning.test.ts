@@ -5,8 +5,16 @@ import { currency } from '@colla/money';
 import { given, readTariff, sentencesOf, statement } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { showStatement } from '@colla/wire';
-import { expect, it } from 'vitest';
-import { namedCalls, partsOf, type Reckoned, sentenceFor, usedShare, whenOf } from './reckoning.ts';
+import { describe, expect, it } from 'vitest';
+import {
+  namedCalls,
+  partsOf,
+  type Reckoned,
+  sentenceFor,
+  uncharged,
+  usedShare,
+  whenOf,
+} from './reckoning.ts';
 
 const pounds = granted(currency('GBP'));
 const tariff = granted(
@@ -58,4 +66,28 @@ it('a jury that no clause prices is named', () => {
 
 it('seven and a half of thirty hours are a quarter of the bar', () => {
   expect(usedShare({ granted: 1800, used: 450 })).toBe(25);
+});
+
+describe('journeys and costs', () => {
+  const travelled = given({ calls: ['class 60'], legs: ['40 km'], costs: ['Score 12.00'] }, pounds);
+  const travel = { id: 'travel', kind: 'travel', terms: { perUnit: '0.50' } } as const;
+  const cost = { id: 'cost', kind: 'cost', terms: {} } as const;
+
+  it('for which the tariff has no clause are said to be charged to nobody', () => {
+    expect(unchargedUnder([])).toEqual(['journeys', 'costs']);
+    expect(unchargedUnder([travel])).toEqual(['costs']);
+    expect(unchargedUnder([travel, cost])).toEqual([]);
+  });
+
+  it('are passed over in silence where there are none', () => {
+    expect(uncharged(reckoned)).toEqual([]);
+  });
+
+  function unchargedUnder(clauses: readonly (typeof travel | typeof cost)[]): string[] {
+    const written = { name: 'Away', currency: 'GBP', version: 1, from: '2026-01-01' };
+    const fixed = { id: 'class', kind: 'fixed', for: { calls: ['class'] }, terms: { price: '30.00' } };
+    const under = granted(readTariff({ ...written, clauses: [fixed, ...clauses] }));
+    const of = statement(travelled, { tariff: under, locale: 'en' }, priced.asOf);
+    return uncharged({ ...reckoned, statement: showStatement(of), journeys: 1, costs: 1 });
+  }
 });

@@ -10,6 +10,9 @@ export interface Reckoned {
   readonly callNames: Readonly<Record<string, string>>;
   /** Names by the role in which somebody pays. */
   readonly payerNames: Readonly<Record<string, string>>;
+  /** How many journeys and costs it was made from; none where nobody says. */
+  readonly journeys?: number;
+  readonly costs?: number;
 }
 
 export interface PayerPart {
@@ -49,6 +52,16 @@ export function whenOf({ what, calls }: Pick<StatementLineJson, 'what' | 'calls'
   if (name === undefined || others.length > 0) return '';
   const spoken = `${what}, `;
   return name.startsWith(spoken) ? name.slice(spoken.length) : name;
+}
+
+/** What was gone and spent, and is charged to nobody by any line. */
+export function uncharged({ statement, journeys = 0, costs = 0 }: Reckoned): ('journeys' | 'costs')[] {
+  const has = (sought: StatementLineJson['category']) =>
+    statement.lines.some(({ category }) => category === sought);
+  return [
+    ...(journeys > 0 && !has('travel') ? (['journeys'] as const) : []),
+    ...(costs > 0 && !has('cost') ? (['costs'] as const) : []),
+  ];
 }
 
 /** How much of the hours covered is used, in hundredths of the whole, for a bar. */

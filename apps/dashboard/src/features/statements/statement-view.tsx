@@ -3,7 +3,7 @@ import { statements as say } from '../../catalogue/statements.ts';
 import { Figure } from '../../ui/index.ts';
 import { Covered } from './covered.tsx';
 import { LineView } from './line-view.tsx';
-import { namedCalls, type PayerPart, partsOf, type Reckoned, sentenceFor } from './reckoning.ts';
+import { namedCalls, type PayerPart, partsOf, type Reckoned, sentenceFor, uncharged } from './reckoning.ts';
 import './statement.css';
 import { TaxView } from './tax-view.tsx';
 import { TermsView } from './terms-view.tsx';
@@ -14,6 +14,7 @@ export function StatementView({ of }: { of: Reckoned }) {
   return (
     <div className="statement">
       <Unpriced of={of} />
+      <Uncharged of={of} />
       {parts.length === 0 && <p>{say('nothing')}</p>}
       {parts.map((part) => (
         <PayerView key={part.payer} part={part} of={of} named={parts.length > 1} />
@@ -42,6 +43,15 @@ function Unpriced({ of }: { of: Reckoned }) {
       {say('unpriced', { calls, count: unpriced.length })}
     </p>
   );
+}
+
+/** A journey or a cost without a clause vanishes from the total: that it does must be seen. */
+function Uncharged({ of }: { of: Reckoned }) {
+  return uncharged(of).map((what) => (
+    <p key={what} className="statement-warning" role="note">
+      {say(`uncharged_${what}`, { count: of[what] ?? 0 })}
+    </p>
+  ));
 }
 
 function PayerView({ part, of, named }: { part: PayerPart; of: Reckoned; named: boolean }) {
