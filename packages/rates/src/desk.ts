@@ -55,6 +55,13 @@ export interface LatePart {
   readonly means: 'a charge' | 'the pianist may decline' | 'hours are lost';
 }
 
+/** One part of what a payer owes, due so many months after the first. Minor units. */
+export interface Instalment {
+  readonly payer: string;
+  readonly month: number;
+  readonly amount: bigint;
+}
+
 /** One tax on one base, for one payer. Amounts are minor units. */
 export interface TaxSum {
   readonly clause: string;
@@ -78,7 +85,14 @@ export class Desk {
   /** Entitlements that are lost, by id, and why. */
   readonly lost = new Map<string, string>();
   deposit: { clause: string; amount: bigint; due: readonly EventDay[]; arithmetic: string } | undefined;
-  payment: { clause: string; due: readonly EventDay[]; gate: boolean } | undefined;
+  payment:
+    | {
+        clause: string;
+        due: readonly EventDay[];
+        gate: boolean;
+        instalments: readonly Instalment[];
+      }
+    | undefined;
   /** For a line of a cancellation or a limit, by its key: the clauses whose lines it stands for. */
   private readonly standsFor = new Map<string, readonly string[]>();
   /** For a line that is a share of others, by its key: the lines it is taken of. */
@@ -101,6 +115,15 @@ export class Desk {
   /** True for an engagement that is no call at all: a subscription, a stipend. */
   get withoutCalls(): boolean {
     return this.facts.calls.length === 0;
+  }
+
+  /** What each payer owes: their lines, and the taxes added to them. */
+  owedByPayer(): Map<string, bigint> {
+    const owed = new Map<string, bigint>();
+    const add = (payer: string, amount: bigint) => owed.set(payer, (owed.get(payer) ?? 0n) + amount);
+    for (const { payer, amount } of this.lines) add(payer, amount);
+    for (const { payer, amount, inside } of this.taxes) add(payer, inside ? 0n : amount);
+    return owed;
   }
 
   /** Whether anything stands that leaves something to pay: for what fell in time nothing is prepared. */

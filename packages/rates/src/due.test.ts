@@ -13,7 +13,12 @@ const pounds = granted(currency('GBP'));
 const english = voice('en-GB', pounds);
 const facts = given(
   {
-    calls: ['rehearsal 60 on 2026-03-10', 'dress rehearsal 60 on 2026-03-18', 'recital 60 on 2026-03-20'],
+    terms: ['spring 2026-01-12 to 2026-05-08'],
+    calls: [
+      'hearing: rehearsal 60 on 2026-03-10',
+      'dress rehearsal 60 on 2026-03-18',
+      'recital 60 on 2026-03-20',
+    ],
     agreedAt: '2026-02-01T09:30',
   },
   pounds,
@@ -31,6 +36,20 @@ describe('a payment is due', () => {
       '2026-03-20',
     ],
     ['on the day of the first dress rehearsal', [{ event: 'dress rehearsal', days: 0 }], '2026-03-18'],
+    [
+      'in week four of the term or at the hearing, whichever is sooner',
+      [
+        { event: 'start of the term', days: 21 },
+        { event: 'call named', named: 'hearing', days: 0 },
+      ],
+      '2026-02-02',
+    ],
+    ['at the hearing', [{ event: 'call named', named: 'hearing', days: 0 }], '2026-03-10'],
+    [
+      'at the end of the month in which thirty days after the invoice fall',
+      [{ event: 'invoice', days: 30, monthEnd: true }],
+      '2026-04-30',
+    ],
     [
       'on the earlier of fourteen days after the invoice and a week before the recital',
       [
@@ -62,6 +81,13 @@ describe('a due day is said', () => {
     ['30 days after the invoice', [{ event: 'invoice', days: 30 }]],
     ['1 day before the first call', [{ event: 'first call', days: -1 }]],
     ['on the day of the first dress rehearsal', [{ event: 'dress rehearsal', days: 0 }]],
+    ['on the day of “hearing”', [{ event: 'call named', named: 'hearing', days: 0 }]],
+    ['21 days after the start of the term', [{ event: 'start of the term', days: 21 }]],
+    ['at the end of the month of the invoice', [{ event: 'invoice', days: 0, monthEnd: true }]],
+    [
+      'at the end of the month that is reached 30 days after the invoice',
+      [{ event: 'invoice', days: 30, monthEnd: true }],
+    ],
     [
       '14 days after the invoice or 7 days before the principal call, whichever is earlier',
       [

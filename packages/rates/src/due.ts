@@ -4,6 +4,7 @@ import { Temporal } from '@colla/calendar';
 import { inOrder, principalCall } from '@colla/hours';
 import type { Facts } from './facts.ts';
 import type { EventDay } from './fields.ts';
+import { termOf } from './term.ts';
 import type { Voice } from './voice.ts';
 
 /**
@@ -16,14 +17,19 @@ export function dueOn(
   issuedOn?: Temporal.PlainDate,
 ): Temporal.PlainDate | undefined {
   const days = due
-    .map(({ event, days }) => dayOf(event, facts, issuedOn)?.add({ days }))
+    .map((due) => dueBy(due, facts, issuedOn))
     .filter((day) => day !== undefined)
     .sort(Temporal.PlainDate.compare);
   return days[0];
 }
 
+function dueBy(due: EventDay, facts: Facts, issuedOn?: Temporal.PlainDate): Temporal.PlainDate | undefined {
+  const day = dayOf(due, facts, issuedOn)?.add({ days: due.days });
+  return due.monthEnd ? day?.with({ day: day.daysInMonth }) : day;
+}
+
 function dayOf(
-  event: EventDay['event'],
+  { event, named }: EventDay,
   facts: Facts,
   issuedOn: Temporal.PlainDate | undefined,
 ): Temporal.PlainDate | undefined {
@@ -37,6 +43,10 @@ function dayOf(
       return calls[0]?.planned.start.toPlainDate();
     case 'principal call':
       return principalCall(calls)?.planned.start.toPlainDate();
+    case 'call named':
+      return calls.find(({ label }) => label === named)?.planned.start.toPlainDate();
+    case 'start of the term':
+      return calls[0] && termOf(calls[0], facts)?.from;
     default:
       return calls.find((call) => call.kind === event)?.planned.start.toPlainDate();
   }
@@ -44,16 +54,19 @@ function dayOf(
 
 /** “30 days after the invoice”, “7 days before the principal call or 3 days after the agreement, whichever is earlier”. */
 export function sayDue(due: readonly EventDay[], voice: Voice): string {
-  const said = voice.either(due.map(({ event, days }) => sayDay(event, days)));
+  const said = voice.either(due.map(sayDay));
   return due.length > 1 ? `${said}, whichever is earlier` : said;
 }
 
-function sayDay(event: EventDay['event'], days: number): string {
-  const of =
-    event.endsWith(' call') || event === 'invoice' || event === 'agreement'
-      ? `the ${event}`
-      : `the first ${event}`;
-  if (days === 0) return `on the day of ${of}`;
+function sayDay({ event, days, named, monthEnd }: EventDay): string {
+  const of = event === 'call named' ? `“${named ?? ''}”` : sayEvent(event);
+  if (days === 0) return monthEnd ? `at the end of the month of ${of}` : `on the day of ${of}`;
   const count = Math.abs(days) === 1 ? '1 day' : `${Math.abs(days)} days`;
-  return `${count} ${days > 0 ? 'after' : 'before'} ${of}`;
+  const day = `${count} ${days > 0 ? 'after' : 'before'} ${of}`;
+  return monthEnd ? `at the end of the month that is reached ${day}` : day;
+}
+
+function sayEvent(event: EventDay['event']): string {
+  const oneOnly = event === 'invoice' || event === 'agreement' || event === 'start of the term';
+  return oneOnly || event.endsWith(' call') ? `the ${event}` : `the first ${event}`;
 }

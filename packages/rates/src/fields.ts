@@ -69,13 +69,28 @@ export function timeField(title: string) {
 
 /**
  * A day named by something that happens: so many days after an event (before it where negative). An event is
- * the invoice, the agreement, the first call, the principal call (what the engagement leads up to), or the
- * first call of a kind.
+ * the invoice, the agreement, the first call, the principal call (what the engagement leads up to), the first call of
+ * a name (“hearing”) or a kind, or the start of the term in which the engagement begins.
  */
-export const eventDaySchema = z.strictObject({
-  event: z
-    .enum(['invoice', 'agreement', 'first call', 'principal call', ...CALL_KINDS])
-    .meta({ title: 'Event' }),
-  days: z.int().min(-400).max(400).meta({ title: 'Days after (before, where negative)', unit: 'days' }),
-});
+export const eventDaySchema = z
+  .strictObject({
+    event: z
+      .enum([
+        'invoice',
+        'agreement',
+        'first call',
+        'principal call',
+        'call named',
+        'start of the term',
+        ...CALL_KINDS,
+      ])
+      .meta({ title: 'Event' }),
+    named: z.string().min(1).max(60).optional().meta({ title: 'Name of the call' }),
+    days: z.int().min(-400).max(400).meta({ title: 'Days after (before, where negative)', unit: 'days' }),
+    monthEnd: z.boolean().optional().meta({ title: 'Put off to the end of that month' }),
+  })
+  .refine(
+    ({ event, named }) => (event === 'call named') === (named !== undefined),
+    'needs the name of the call, and only where the event is a call named',
+  );
 export type EventDay = z.output<typeof eventDaySchema>;

@@ -2,7 +2,7 @@
 
 export { menu } from './clauses/index.ts';
 export { type CurveStep, cancellationCurve, costAt } from './curve.ts';
-export type { Drawn, LatePart, TaxSum } from './desk.ts';
+export type { Drawn, Instalment, LatePart, TaxSum } from './desk.ts';
 export { dueOn, sayDue } from './due.ts';
 export type { Cost, Facts, Move, SoloistFacts, WorkFacts } from './facts.ts';
 export type { EventDay } from './fields.ts';

@@ -4,7 +4,7 @@
 import type { Temporal } from '@colla/calendar';
 import type { Call } from '@colla/hours';
 import type { Currency } from '@colla/money';
-import { Desk, type Drawn, type LatePart, type TaxSum } from './desk.ts';
+import { Desk, type Drawn, type Instalment, type LatePart, type TaxSum } from './desk.ts';
 import type { Facts } from './facts.ts';
 import type { EventDay } from './fields.ts';
 import type { Line } from './line.ts';
@@ -33,6 +33,8 @@ export interface PaymentDue {
   readonly due: readonly EventDay[];
   /** True where what is not paid by then is not played. */
   readonly gate: boolean;
+  /** Monthly parts, the first due on the day itself; none where all is due at once. */
+  readonly instalments: readonly Instalment[];
 }
 
 /** A fallen call, and how it was judged. */

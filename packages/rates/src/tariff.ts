@@ -1,7 +1,7 @@
 // A tariff: a versioned, dated list of clauses. Written as JSON, read once, trusted afterwards.
 
 import { readDay, type Temporal } from '@colla/calendar';
-import { type Currency, currency } from '@colla/money';
+import { type Currency, measure } from '@colla/money';
 import { type OrRefusal, Refusal, refused } from '@colla/refusal';
 import { z } from 'zod';
 import { menu } from './clauses/index.ts';
@@ -34,7 +34,10 @@ export interface WrittenClause {
   readonly terms: Readonly<Record<string, unknown>>;
 }
 
-/** A tariff as it is written and stored. `from` is the day on which this version begins. */
+/**
+ * A tariff as it is written and stored. `from` is the day on which this version begins. `currency` may be `load`: the
+ * same clauses then count hours of load and not money.
+ */
 export interface WrittenTariff {
   readonly name: string;
   readonly currency: string;
@@ -86,7 +89,7 @@ export const writtenTariffSchema = z.strictObject({
 export function readTariff(input: unknown): OrRefusal<Tariff> {
   const shape = writtenTariffSchema.safeParse(input);
   if (!shape.success) return malformed(shape.error, input, { pointer: '' });
-  const money = currency(shape.data.currency);
+  const money = measure(shape.data.currency);
   if (refused(money)) return money.at('/currency');
   const from = readDay(shape.data.from);
   if (refused(from)) return from.at('/from');

@@ -15,7 +15,7 @@ const schema = perCurrency((currency) =>
     minutes: minutesField('Covered (minutes)', { least: 1 }).optional(),
     calls: countField('Covered (calls)', { least: 1 }).optional(),
     each: z.enum(EACH).default('engagement').meta({ title: 'Granted anew for each' }),
-    first: selectorSchema.shape.calls.meta({ title: 'Drawn first by' }),
+    first: selectorSchema.shape.calls.meta({ title: 'Drawn first by, in this order' }),
     inARow: countField('At most so many calls without a pause', { least: 1 }).optional(),
     rollsOver: z.boolean().default(false).meta({ title: 'What is left serves the next' }),
     price: amountField(currency, 'Price of a covered hour').prefault('0'),
@@ -73,6 +73,12 @@ export const entitlement = clauseKind({
       owed: '20.00',
     },
     {
+      case: 'Two requests can be covered, and the jury goes before the class, the recital before both',
+      terms: { calls: 2, first: ['recital', 'jury'], price: '30.00' },
+      given: { calls: ['class 60', 'jury 20', 'recital 60'] },
+      owed: '40.00',
+    },
+    {
       case: 'Of three half hours in a row two are covered, and the fourth after a pause: 90 minutes at 30.00',
       terms: { minutes: 120, inARow: 2, price: '30.00' },
       given: {
@@ -88,7 +94,7 @@ export const entitlement = clauseKind({
   ],
 });
 
-/** Draws in the order calls happen, those of the first kinds before all others. */
+/** Draws in the order calls happen, but those of the first kinds before all others, kind by kind. */
 function draw(terms: Terms, desk: Desk, clause: ClauseHead): void {
   const lost = desk.lost.get(clause.id);
   const grants =
@@ -190,9 +196,9 @@ function chargeCovered(
   });
 }
 
-function firstOf(items: readonly Item[], first: readonly CallKind[] | undefined): Item[] {
-  const leads = (item: Item) => first?.includes(item.call.kind) ?? false;
-  return [...items.filter(leads), ...items.filter((item) => !leads(item))];
+function firstOf(items: readonly Item[], first: readonly CallKind[] = []): Item[] {
+  const place = ({ call }: Item) => (first.includes(call.kind) ? first.indexOf(call.kind) : first.length);
+  return items.toSorted((one, other) => place(one) - place(other));
 }
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for']; payer: string }): string {

@@ -8,6 +8,7 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { type Given, given } from '../given.ts';
 import type { Line } from '../line.ts';
+import { POUNDS } from '../priced.ts';
 import { type Statement, statement } from '../statement.ts';
 import { readTariff, type Tariff, withChoices, writtenTariffSchema } from '../tariff.ts';
 
@@ -29,6 +30,12 @@ const scenarioSchema = z.strictObject({
   total: z.string().optional(),
   /** Hours drawn from entitlements, where the policy counts hours and not money. */
   hours: z.number().optional(),
+  /** The calls that are covered, where the policy counts occasions. */
+  occasions: z.array(z.string()).optional(),
+  /** Parts in which the total is paid. */
+  instalments: z.array(z.string()).optional(),
+  /** By how many days the music came late. */
+  daysLate: z.int().optional(),
   byPayer: z.record(z.string(), z.string()).default({}),
   deposit: z.string().optional(),
   gate: z.literal(true).optional(),
@@ -76,6 +83,28 @@ describe.each(policies.map((policy) => [sourceOf(policy), policy] as const))('%s
         });
       }
 
+      if (scenario.occasions !== undefined) {
+        it(`covers ${scenario.occasions.join(', ')}`, () => {
+          const covered = bills.flatMap((bill) => bill.entitlements.flatMap(({ draws }) => draws));
+          expect(covered.map(({ call }) => nameOf(call, scenario))).toEqual(scenario.occasions);
+        });
+      }
+
+      if (scenario.instalments !== undefined) {
+        it(`is paid in ${scenario.instalments.length} parts`, () => {
+          const parts = bills.flatMap((bill) => bill.payment?.instalments ?? []);
+          expect(parts.map(({ amount }) => money(amount))).toEqual(scenario.instalments);
+        });
+      }
+
+      if (scenario.daysLate !== undefined) {
+        it(`has its music ${scenario.daysLate} days late`, () => {
+          expect(bills.flatMap(({ late }) => late.map(({ daysLate }) => daysLate))).toEqual([
+            scenario.daysLate,
+          ]);
+        });
+      }
+
       it.each(scenario.lines.map((line) => [line.what, line] as const))('%s', (_, line) => {
         expect(money(all((bill) => charged(bill, line)))).toBe(line.amount);
       });
@@ -104,6 +133,13 @@ describe.each(policies.map((policy) => [sourceOf(policy), policy] as const))('%s
     },
   );
 });
+
+/** A call by its label, or its kind. */
+function nameOf(id: string, { engagements }: Scenario): string {
+  const calls = engagements.flatMap(({ given: short }) => given(short, POUNDS).calls);
+  const call = calls.find((call) => call.id === id);
+  return call?.label ?? call?.kind ?? id;
+}
 
 function sourceOf({ source: { publisher, title, year } }: z.output<typeof policySchema>): string {
   return `${publisher}, “${title}” (${year})`;
