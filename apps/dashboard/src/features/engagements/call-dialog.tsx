@@ -73,17 +73,8 @@ export function MoveCallDialog({ engagement, call, onClose }: MoveCallProps) {
 
 function rowOf(call: CallJson): CallRow {
   const { on, from, until, zone } = writeSpan(callOf(call).planned);
-  return {
-    key: 0,
-    kind: call.kind,
-    label: call.label ?? '',
-    on,
-    from,
-    until,
-    place: call.place,
-    zone,
-    onlyIf: '',
-  };
+  const { kind, label = '', place } = call;
+  return { ...emptyCall(0, zone), kind, label, place, on, from, until };
 }
 
 interface CallFormProps {

@@ -1,4 +1,4 @@
-// One call as fields: kind, day, from–until, place, and what must happen first.
+// One call as fields: kind, day, from–until, place, what must happen first and until when it is kept free.
 import { CALL_KINDS } from '@colla/hours';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { kinds as word } from '../../catalogue/kinds.ts';
@@ -6,6 +6,7 @@ import { Choice, DayField, Opens, TextField, TimeField } from '../../ui/index.ts
 import type { CallRow } from './inquiry.ts';
 
 const kinds = CALL_KINDS.map((kind) => ({ value: kind, label: word(kind) }));
+const zones = Intl.supportedValuesOf('timeZone');
 
 interface CallFieldsProps {
   call: CallRow;
@@ -54,7 +55,7 @@ export function CallFields({ call, at, conditional, onChange }: CallFieldsProps)
         />
       </div>
       <Opens
-        open={call.label !== '' || call.onlyIf !== ''}
+        open={call.label !== '' || call.onlyIf !== '' || call.lapsesOn !== ''}
         summary={<span>{say(conditional ? 'rareOfCall' : 'rareOfMove')}</span>}
       >
         <div className="fields">
@@ -67,18 +68,29 @@ export function CallFields({ call, at, conditional, onChange }: CallFieldsProps)
             onType={(label) => onChange({ label })}
           />
           {conditional && (
-            <TextField
-              label={say('onlyIf')}
-              hint={say('onlyIfHint')}
-              at={`${at}/onlyIf`}
-              optional
-              value={call.onlyIf}
-              onType={(onlyIf) => onChange({ onlyIf })}
-            />
+            <>
+              <TextField
+                label={say('onlyIf')}
+                hint={say('onlyIfHint')}
+                at={`${at}/onlyIf`}
+                optional
+                value={call.onlyIf}
+                onType={(onlyIf) => onChange({ onlyIf })}
+              />
+              <DayField
+                label={say('lapsesOn')}
+                hint={say('lapsesOnHint')}
+                at={`${at}/lapsesAt`}
+                optional
+                value={call.lapsesOn}
+                onType={(lapsesOn) => onChange({ lapsesOn })}
+              />
+            </>
           )}
           <TextField
             label={say('zone')}
             at={`${at}/planned/zone`}
+            suggestions={zones}
             value={call.zone}
             onType={(zone) => onChange({ zone })}
           />

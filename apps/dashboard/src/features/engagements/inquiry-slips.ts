@@ -65,6 +65,6 @@ export function slipsInCall(call: CallRow, pointer: string): Slip[] {
     return [{ pointer: `${pointer}/planned/${missing}`, detail: say(`wrong_${missing}`) }];
   }
   const read = span(plannedOf(call));
-  if (!refused(read)) return [];
-  return [{ pointer: `${pointer}/planned${read.field ?? '/on'}`, detail: read.sentence }];
+  if (refused(read)) return [{ pointer: `${pointer}/planned${read.field ?? '/on'}`, detail: read.sentence }];
+  return call.lapsesOn > call.on ? [{ pointer: `${pointer}/lapsesAt`, detail: say('wrongLapse') }] : [];
 }

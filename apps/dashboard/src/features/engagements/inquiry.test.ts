@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   callAfter,
+  callInputOf,
   changeOf,
   emptyCall,
   emptyInquiry,
@@ -114,7 +115,28 @@ describe('an inquiry', () => {
     });
   });
 
+  it('keeps an option free until the last minute of the day on which it lapses, at its place', () => {
+    const option = { ...rehearsal, onlyIf: 'she is well', lapsesOn: '2026-02-20' };
+    expect(callInputOf(option)).toMatchObject({
+      onlyIf: 'she is well',
+      lapsesAt: { on: '2026-02-20', at: '23:59', zone },
+    });
+    expect(callInputOf(rehearsal)).not.toHaveProperty('lapsesAt');
+  });
+
+  it('refuses a call kept free until a day after its own', () => {
+    const late = { ...rehearsal, lapsesOn: '2026-03-04' };
+    expect(slipsIn({ ...inquiry, calls: [late] }, []).map(({ pointer }) => pointer)).toEqual([
+      '/calls/0/lapsesAt',
+    ]);
+    expect(slipsIn({ ...inquiry, calls: [{ ...late, lapsesOn: '2026-03-03' }] }, [])).toEqual([]);
+  });
+
   it('offers a further call at the place and clock times of the last', () => {
-    expect(callAfter([rehearsal], zone)).toEqual({ ...rehearsal, key: 1, on: '' });
+    expect(callAfter([{ ...rehearsal, lapsesOn: '2026-02-20' }], zone)).toEqual({
+      ...rehearsal,
+      key: 1,
+      on: '',
+    });
   });
 });

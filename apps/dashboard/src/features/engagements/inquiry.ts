@@ -18,6 +18,8 @@ export interface CallRow {
   readonly zone: string;
   /** What must happen first; empty for a call that is simply asked for. */
   readonly onlyIf: string;
+  /** The last day on which it is kept free; empty where none is said. */
+  readonly lapsesOn: string;
 }
 
 export interface WorkRow {
@@ -76,14 +78,15 @@ export function emptyInquiry(zone: string): InquiryDraft {
 }
 
 export function emptyCall(key: number, zone: string): CallRow {
-  return { key, kind: CALL_KINDS[0], label: '', on: '', from: '', until: '', place: '', zone, onlyIf: '' };
+  const unsaid = { label: '', on: '', from: '', until: '', place: '', onlyIf: '', lapsesOn: '' };
+  return { ...unsaid, key, kind: CALL_KINDS[0], zone };
 }
 
 /** A further call: at the place, zone and clock times of the last one, a day not yet chosen. */
 export function callAfter(calls: readonly CallRow[], zone: string): CallRow {
   const key = nextKey(calls);
   const last = calls.at(-1);
-  return last ? { ...last, key, on: '', label: '', onlyIf: '' } : emptyCall(key, zone);
+  return last ? { ...last, key, on: '', label: '', onlyIf: '', lapsesOn: '' } : emptyCall(key, zone);
 }
 
 /** Another soloist; who pays follows, for as long as it is the soloist who pays. */
@@ -168,6 +171,9 @@ export function changeOf(
   };
 }
 
+/** A day on which a hold lapses is its own to the end. */
+const LAST_MINUTE = '23:59';
+
 export function callInputOf(call: CallRow): NonNullable<EngagementInput['calls']>[number] {
   return {
     kind: call.kind,
@@ -175,6 +181,7 @@ export function callInputOf(call: CallRow): NonNullable<EngagementInput['calls']
     place: call.place.trim(),
     planned: plannedOf(call),
     ...said('onlyIf', call.onlyIf),
+    ...(call.lapsesOn === '' ? {} : { lapsesAt: { on: call.lapsesOn, at: LAST_MINUTE, zone: call.zone } }),
   };
 }
 

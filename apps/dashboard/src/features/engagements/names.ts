@@ -35,10 +35,7 @@ export function payerNames({ payers, parties }: EngagementWholeJson): Record<str
 export function sayStanding({ standing }: Pick<CallJson, 'standing'>): string {
   switch (standing.is) {
     case 'held':
-      if (standing.onlyIf !== undefined) return say('heldIf', { condition: standing.onlyIf });
-      return standing.lapsesAt === undefined
-        ? say('held')
-        : say('heldUntil', { day: sayDay(standing.lapsesAt, 'weekday') });
+      return sayHold(standing);
     case 'cancelled':
       return say('call_cancelled', { who: standing.by, reason: sayReason(standing.reason).toLowerCase() });
     case 'missed':
@@ -46,6 +43,19 @@ export function sayStanding({ standing }: Pick<CallJson, 'standing'>): string {
     default:
       return say(`call_${standing.is}`);
   }
+}
+
+function sayHold({
+  onlyIf,
+  lapsesAt,
+}: {
+  onlyIf?: string | undefined;
+  lapsesAt?: string | undefined;
+}): string {
+  const condition = onlyIf ?? '';
+  if (lapsesAt === undefined) return onlyIf === undefined ? say('held') : say('heldIf', { condition });
+  const day = sayDay(lapsesAt, 'weekday');
+  return onlyIf === undefined ? say('heldUntil', { day }) : say('heldUntilIf', { day, condition });
 }
 
 /** The times it took; where it was played otherwise than planned, both. */
