@@ -217,6 +217,21 @@ export const descending = fc
     });
   });
 
+/** A scale of any steps, in any order of what they leave: a share, a sum, the deposit. */
+export const uneven = (of: Currency): fc.Arbitrary<WrittenClause[]> => {
+  const owes = fc.oneof(
+    share.map((share) => ({ owes: 'share', share })),
+    amount(of).map((amount) => ({ owes: 'amount', amount })),
+    fc.constant({ owes: 'deposit' }),
+  );
+  return fc
+    .record({ before: fc.integer({ min: 1, max: 200 }), early: owes, late: owes, deposit })
+    .map(({ before, early, late, deposit }) => [
+      deposit,
+      clause('notice', 'cancellation', { scale: [{ before, owes: early }], otherwise: late }),
+    ]);
+};
+
 export const shared = fc
   .array(fc.integer({ min: 0, max: 7 }), { minLength: 2, maxLength: 5 })
   .filter((parts) => parts.some((part) => part > 0))

@@ -24,6 +24,7 @@ import {
   tariffOf,
   tariffWith,
   taxed,
+  uneven,
 } from '../dealt/tariffs.ts';
 import type { Facts } from './facts.ts';
 import type { Line } from './line.ts';
@@ -166,6 +167,17 @@ describe('cancelling with more notice', () => {
       const fallen = (word: Temporal.ZonedDateTime) =>
         price({ ...facts, calls: facts.calls.map((call) => cancelled(call, word)) }, tariff).total;
       expect(fallen(at.subtract({ minutes: more }))).toBeLessThanOrEqual(fallen(at));
+    });
+  });
+});
+
+describe('cancelling', () => {
+  const falling = tariffWith(prices, pools, premiums, uneven, one(taxed('per total')));
+
+  it('never costs more than playing, whichever calls fall', () => {
+    holds([playedFacts, falling, instant, fc.nat()], (facts, tariff, at, which) => {
+      const calls = facts.calls.map((call, index) => ((which >> index) % 2 ? cancelled(call, at) : call));
+      expect(price({ ...facts, calls }, tariff).total).toBeLessThanOrEqual(price(facts, tariff).total);
     });
   });
 });

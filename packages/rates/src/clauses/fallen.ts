@@ -10,14 +10,17 @@ import type { Owes, Verdict } from '../verdict.ts';
 export function leave(desk: Desk, clause: ClauseHead): void {
   const groups = fallenTogether(desk, clause);
   if (groups.size === 0) return;
-  const kept: Line[] = [];
-  for (const line of desk.lines) {
-    const verdict = verdictOn(line, desk);
+  const verdicts: Verdicts = new Map();
+  const gone: Line[] = [];
+  desk.lines = desk.lines.filter((line) => {
+    const verdict = verdictOn(line, desk, verdicts);
     const group = verdict?.clause.id === clause.id ? groups.get(verdict.together) : undefined;
-    (group?.lines ?? kept).push(line);
-  }
-  desk.lines = kept;
-  for (const group of groups.values()) settle(desk, clause, group);
+    group?.lines.push(line);
+    if (group && isSum(group.verdict.terms)) gone.push(line);
+    return group === undefined;
+  });
+  const room = new Map(gone.map((line) => [line, line.amount]));
+  for (const group of groups.values()) settle(desk, clause, group, room);
 }
 
 interface Group {
@@ -26,6 +29,11 @@ interface Group {
   /** What they would have cost. */
   readonly lines: Line[];
 }
+
+/** Of lines for which sums are kept: what no sum has taken yet. No sum is more than its calls would have cost. */
+type Room = Map<Line, bigint>;
+
+type Verdicts = Map<string, Verdict | undefined>;
 
 /** Calls judged by this clause that leave something, by what falls together. */
 function fallenTogether(desk: Desk, clause: ClauseHead): Map<string, Group> {
@@ -39,15 +47,27 @@ function fallenTogether(desk: Desk, clause: ClauseHead): Map<string, Group> {
   return groups;
 }
 
+function isSum({ owes }: Owes): boolean {
+  return owes === 'amount' || owes === 'deposit';
+}
+
+/** The verdict that a line goes by, worked out once for each: a share of shares would ask many times over. */
+function verdictOn(line: Line, desk: Desk, known: Verdicts): Verdict | undefined {
+  if (known.has(line.key)) return known.get(line.key);
+  const verdict = judged(line, desk, known);
+  known.set(line.key, verdict);
+  return verdict;
+}
+
 /**
- * The verdict that a line goes by: that on its call; for several calls that all fell, the one that leaves the
+ * That on its call; for several calls that all fell, the one that leaves the
  * most; for a line without calls, as for all calls together; for a share, as for what it is taken of. Undefined
  * where any of them still stands. Hours covered are drawn already, and stay.
  */
-function verdictOn(line: Line, desk: Desk): Verdict | undefined {
+function judged(line: Line, desk: Desk, known: Verdicts): Verdict | undefined {
   if (line.category === 'entitlement') return undefined;
   const bases = desk.takenOf.get(line.key);
-  if (bases) return mostOf(bases.map((base) => verdictOn(base, desk)));
+  if (bases) return mostOf(bases.map((base) => verdictOn(base, desk, known)));
   const items =
     line.calls.length > 0
       ? line.calls.map((id) => desk.item(id))
@@ -71,15 +91,19 @@ function shareLeft(terms: Owes): number {
   return terms.owes === 'share' ? terms.share : 0;
 }
 
-function settle(desk: Desk, clause: ClauseHead, { verdict, calls, lines }: Group): void {
-  const { terms, together, why } = verdict;
+function settle(desk: Desk, clause: ClauseHead, group: Group, room: Room): void {
+  const { terms, together, why } = group.verdict;
+  const { calls, lines } = group;
   const payers = [...new Set(lines.map((line) => line.payer))];
   const head = { category: 'cancellation' as const, calls, facts: [{ name: 'why', value: why }] };
   if (terms.owes === 'amount') chargeOnce('Cancellation', terms.amount);
-  else if (terms.owes === 'deposit') chargeOnce('Cancellation, deposit kept', desk.deposit?.amount ?? 0n);
+  else if (terms.owes === 'deposit') chargeOnce('Cancellation, deposit kept', depositKept(desk));
   else for (const payer of payers) chargeShare(payer, terms.owes === 'share' ? terms.share : 10_000);
 
-  function chargeOnce(what: string, rate: bigint): void {
+  function chargeOnce(what: string, sum: bigint): void {
+    const touched = [...room.keys()].filter((line) => isOfAny(line, calls));
+    const rate = take(sum, touched, room);
+    if (rate === 0n) return;
     const charge: Charge = {
       ...head,
       what,
@@ -88,7 +112,7 @@ function settle(desk: Desk, clause: ClauseHead, { verdict, calls, lines }: Group
       unit: 'cancellation',
       rate,
     };
-    desk.stand(desk.charge(clause, { ...charge, payer: payers[0] ?? clause.payer }), lines);
+    desk.stand(desk.charge(clause, { ...charge, payer: touched[0]?.payer ?? clause.payer }), touched);
   }
 
   function chargeShare(payer: string, share: number): void {
@@ -107,4 +131,31 @@ function settle(desk: Desk, clause: ClauseHead, { verdict, calls, lines }: Group
     });
     desk.stand(line, theirs);
   }
+}
+
+/** The deposit is for the engagement: it is kept where the whole falls, and stays held while any call stands. */
+function depositKept(desk: Desk): bigint {
+  return desk.items.every(({ verdict }) => verdict) ? (desk.deposit?.amount ?? 0n) : 0n;
+}
+
+/** Whether a line is for one of these calls; one without calls is for all. */
+function isOfAny({ calls }: Line, these: readonly string[]): boolean {
+  return calls.length === 0 || calls.some((call) => these.includes(call));
+}
+
+/** Takes a sum out of what these lines leave, those of fewer calls first: no more than they and all lines leave. */
+function take(sum: bigint, lines: readonly Line[], room: Room): bigint {
+  const here = lines.reduce((total, line) => total + (room.get(line) ?? 0n), 0n);
+  const inAll = [...room.values()].reduce((total, left) => total + left, 0n);
+  const taken = [here, inAll].reduce((least, most) => (most < least ? most : least), sum);
+  if (taken <= 0n) return 0n;
+  let left = taken;
+  for (const line of lines.toSorted((one, other) => one.calls.length - other.calls.length)) {
+    const there = room.get(line) ?? 0n;
+    if (there <= 0n) continue;
+    const part = there < left ? there : left;
+    room.set(line, there - part);
+    left -= part;
+  }
+  return taken;
 }
