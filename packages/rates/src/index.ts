@@ -4,6 +4,7 @@ export { menu } from './clauses/index.ts';
 export { type CurveStep, cancellationCurve, costAt } from './curve.ts';
 export type { Drawn, Instalment, LatePart, TaxSum } from './desk.ts';
 export { dueOn, sayDue } from './due.ts';
+export { exportTariff, FORMAT, importTariff, type TariffFile, tariffJsonSchema } from './exchange.ts';
 export type { Cost, Facts, Move, SoloistFacts, WorkFacts } from './facts.ts';
 export type { EventDay } from './fields.ts';
 export { type Given, given } from './given.ts';
