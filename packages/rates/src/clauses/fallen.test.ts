@@ -49,6 +49,27 @@ describe('a sum that is owed for a call that falls', () => {
   });
 });
 
+describe('a sum that is owed for a call of two payers', () => {
+  const clauses: WrittenClause[] = [
+    { id: 'hours', kind: 'hourly', payer: 'school', terms: { price: '15.00' } },
+    {
+      id: 'sunday',
+      kind: 'supplement',
+      payer: 'family',
+      terms: { what: 'Sunday', by: { as: 'amount', amount: '10.00' } },
+    },
+    twenty,
+  ];
+
+  it('is owed by each up to what they would have paid: 15.00 and the other 5.00', () => {
+    const { payers } = priced(clauses, { calls: ['rehearsal 60'], fallen: fallen(0) });
+    expect(payers.map(({ payer, total }) => [payer, pounds(total)])).toEqual([
+      ['school', '15.00'],
+      ['family', '5.00'],
+    ]);
+  });
+});
+
 describe('a deposit that is owed', () => {
   const clauses: WrittenClause[] = [
     { id: 'hours', kind: 'hourly', for: { calls: ['rehearsal'] }, terms: { price: '20.00' } },

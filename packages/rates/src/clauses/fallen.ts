@@ -1,7 +1,7 @@
 // What fallen calls leave on the statement: their lines as if held are replaced by one that says what is owed.
 
-import type { Charge } from '../charge.ts';
 import type { Desk } from '../desk.ts';
+import { groupsOf } from '../groups.ts';
 import type { ClauseHead } from '../kind.ts';
 import type { Line } from '../line.ts';
 import type { Owes, Verdict } from '../verdict.ts';
@@ -100,19 +100,32 @@ function settle(desk: Desk, clause: ClauseHead, group: Group, room: Room): void 
   else if (terms.owes === 'deposit') chargeOnce('Cancellation, deposit kept', depositKept(desk));
   else for (const payer of payers) chargeShare(payer, terms.owes === 'share' ? terms.share : 10_000);
 
+  /** Each payer owes what their own lines have room for, in the order of the lines, until the sum is reached. */
   function chargeOnce(what: string, sum: bigint): void {
-    const touched = [...room.keys()].filter((line) => isOfAny(line, calls));
-    const rate = take(sum, touched, room);
-    if (rate === 0n) return;
-    const charge: Charge = {
-      ...head,
-      what,
-      about: together,
-      quantity: { count: 1, of: 1 },
-      unit: 'cancellation',
-      rate,
-    };
-    desk.stand(desk.charge(clause, { ...charge, payer: touched[0]?.payer ?? clause.payer }), touched);
+    const touched = groupsOf(
+      [...room.keys()].filter((line) => isOfAny(line, calls)),
+      (line) => line.payer,
+    );
+    let left = sum;
+    for (const [payer, theirs] of touched) {
+      const rate = take(left, theirs, room);
+      if (rate === 0n) continue;
+      left -= rate;
+      const line = desk.charge(clause, {
+        ...head,
+        what,
+        about: aboutOf(payer, touched.size),
+        payer,
+        quantity: { count: 1, of: 1 },
+        unit: 'cancellation',
+        rate,
+      });
+      desk.stand(line, theirs);
+    }
+  }
+
+  function aboutOf(payer: string, payers: number): string {
+    return payers > 1 ? `${together}/${payer}` : together;
   }
 
   function chargeShare(payer: string, share: number): void {
@@ -121,7 +134,7 @@ function settle(desk: Desk, clause: ClauseHead, group: Group, room: Room): void 
     const line = desk.charge(clause, {
       ...head,
       what: 'Cancellation',
-      about: payers.length > 1 ? `${together}/${payer}` : together,
+      about: aboutOf(payer, payers.length),
       payer,
       facts: [...head.facts, { name: 'fee', value: desk.voice.money(fee) }],
       quantity: { count: share, of: 10_000 },
@@ -143,11 +156,14 @@ function isOfAny({ calls }: Line, these: readonly string[]): boolean {
   return calls.length === 0 || calls.some((call) => these.includes(call));
 }
 
-/** Takes a sum out of what these lines leave, those of fewer calls first: no more than they and all lines leave. */
+/**
+ * Takes a sum out of what these lines of one payer leave, those of fewer calls first: no more than they leave
+ * together, nor than all lines of that payer.
+ */
 function take(sum: bigint, lines: readonly Line[], room: Room): bigint {
-  const here = lines.reduce((total, line) => total + (room.get(line) ?? 0n), 0n);
-  const inAll = [...room.values()].reduce((total, left) => total + left, 0n);
-  const taken = [here, inAll].reduce((least, most) => (most < least ? most : least), sum);
+  const leftOf = (some: readonly Line[]) => some.reduce((total, line) => total + (room.get(line) ?? 0n), 0n);
+  const all = [...room.keys()].filter((line) => line.payer === lines[0]?.payer);
+  const taken = [leftOf(lines), leftOf(all)].reduce((least, most) => (most < least ? most : least), sum);
   if (taken <= 0n) return 0n;
   let left = taken;
   for (const line of lines.toSorted((one, other) => one.calls.length - other.calls.length)) {
