@@ -15,7 +15,7 @@ const schema = perCurrency((currency) =>
     perHour: amountField(currency, 'For each hour under way').optional(),
     /** Paid once for each journey longer than `over`. */
     flat: amountField(currency, 'A sum for each journey').optional(),
-    over: countField('Only beyond this distance').default(0),
+    over: countField('Only beyond this distance of each journey').default(0),
   }),
 );
 type Terms = z.output<ReturnType<typeof schema>>;
@@ -91,10 +91,13 @@ function chargeLeg(leg: Leg, terms: Terms, desk: Desk, clause: ClauseHead): void
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
   const { voice } = said;
-  const beyond = terms.over > 0 ? ` beyond ${terms.over} ${terms.unit === 'km' ? 'km' : 'miles'}` : '';
+  const far = `${terms.over} ${terms.unit === 'km' ? 'km' : 'miles'}`;
+  // Said for each journey: the way there and the way back are two, and each has its own free distance.
+  const beyond = terms.over > 0 ? ` beyond ${far} of each journey` : '';
+  const longer = terms.over > 0 ? ` longer than ${far}` : '';
   const parts = [
     terms.perUnit === undefined ? undefined : `${voice.money(terms.perUnit)} a ${terms.unit}${beyond}`,
-    terms.flat === undefined ? undefined : `${voice.money(terms.flat)} for each journey${beyond}`,
+    terms.flat === undefined ? undefined : `${voice.money(terms.flat)} for each journey${longer}`,
     terms.perHour === undefined ? undefined : `${voice.money(terms.perHour)} an hour under way`,
   ];
   return `Travel${sayConditions(said.for, voice)} is ${voice.list(parts.filter((part) => part !== undefined))}.`;
