@@ -44,6 +44,47 @@ describe.each(databases)('a change, %s', (_, begin) => {
     expect(changed).toEqual({ id, name: 'M. Aubane', address: ['2 Quay Row'] });
   });
 
+  test('a call changed after the quote takes the quote back, and has to be quoted for again', async () => {
+    const { client } = practice.browser;
+    const { id, calls } = await enterInquiry(client);
+    const tariff = await client.addTariff({ body: harbourTariff });
+    const quote = { params: { id }, body: { tariff: tariff.id, validUntil: '2026-10-31' } };
+    await client.quoteEngagement(quote);
+    const planned = { on: '2026-11-02', from: '10:00', until: '20:00', zone };
+    const changed = await client.changeCall({
+      params: { id, call: calls[0]?.id ?? '' },
+      body: { kind: 'recital', planned },
+    });
+    expect(changed.stage).toBe('inquiry');
+    expect(changed).not.toHaveProperty('quote');
+    const yes = client.agreeEngagement({ params: { id }, body: { acceptedBy: 'Sanna Ilves' } });
+    expect(await problemOf(yes)).toMatchObject({ status: 409 });
+    expect((await client.quoteEngagement(quote)).stage).toBe('quoted');
+  });
+
+  test('an agreement keeps its calls and holidays as they were, whatever is changed later', async () => {
+    const { client } = practice.browser;
+    await client.changeOrganisation({ body: { holidays: ['2026-11-01'] } });
+    const { id, calls, agreement } = await enterAgreed(client);
+    const planned = { on: '2026-11-02', from: '10:00', until: '20:00', zone };
+    await client.changeCall({ params: { id, call: calls[0]?.id ?? '' }, body: { kind: 'recital', planned } });
+    await client.changeOrganisation({ body: { holidays: [] } });
+    expect(agreement).toMatchObject({
+      holidays: ['2026-11-01'],
+      calls: [
+        {
+          id: calls[0]?.id,
+          kind: 'rehearsal',
+          start: '2026-11-02T10:00:00+00:00[Europe/London]',
+          end: '2026-11-02T11:00:00+00:00[Europe/London]',
+        },
+        { kind: 'rehearsal' },
+        { kind: 'recital' },
+      ],
+    });
+    expect(await client.getAgreement({ params: { id: agreement?.id ?? '' } })).toEqual(agreement);
+  });
+
   test('two who change a party at once, one its name and one its address, lose neither', async () => {
     const { client } = practice.browser;
     for (let round = 1; round <= 10; round++) {

@@ -3,9 +3,19 @@
 import { type Span, Temporal } from '@colla/calendar';
 import type { Call, Reason, Standing, Who } from '@colla/hours';
 import { type OrRefusal, Refusal, refused } from '@colla/refusal';
-import { allowed, type Engagement } from './engagement.ts';
+import {
+  type Agreed,
+  allowed,
+  type Engagement,
+  factsBehind,
+  type Inquiry,
+  type Quoted,
+} from './engagement.ts';
 
-/** Adds a call, kept free until it is agreed. Refuses where nothing can change any more. */
+/**
+ * Adds a call, kept free until it is agreed. A quote is taken back by it, as by every change of the calls: it was
+ * made for others. Refuses where nothing can change any more.
+ */
 export function addCall(
   engagement: Engagement,
   call: Omit<Call, 'standing'> & { held?: { lapsesAt?: Temporal.ZonedDateTime; onlyIf?: string } },
@@ -13,7 +23,7 @@ export function addCall(
   const open = allowed(engagement, 'change', 'inquiry', 'quoted', 'agreed');
   if (refused(open)) return open;
   const { held, ...facts } = call;
-  return { ...open, calls: [...open.calls, { ...facts, standing: { is: 'held', ...held } }] };
+  return withCalls(open, [...open.calls, { ...facts, standing: { is: 'held', ...held } }]);
 }
 
 /** Another time, place, kind or name for a call that has not taken place. What it is made of stays its own. */
@@ -148,5 +158,13 @@ function withCall(
   }
   const changed = change(call);
   if (refused(changed)) return changed;
-  return { ...open, calls: open.calls.map((other) => (other.id === id ? changed : other)) };
+  return withCalls(
+    open,
+    open.calls.map((other) => (other.id === id ? changed : other)),
+  );
+}
+
+/** A quote was made for the calls as they were, so it is taken back: the engagement is an inquiry again. */
+function withCalls(open: Inquiry | Quoted | Agreed, calls: readonly Call[]): Engagement {
+  return open.stage === 'quoted' ? { ...factsBehind(open), stage: 'inquiry', calls } : { ...open, calls };
 }

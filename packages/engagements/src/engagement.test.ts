@@ -63,13 +63,21 @@ const offered = {
   at: at('2026-01-02T10:00'),
   validUntil: at('2026-01-20T10:00'),
 };
-const yes = { id: 'a1', at: at('2026-01-05T10:00'), acceptedBy: 'Mara Lindqvar', locale: 'en-GB' };
+const yes = {
+  id: 'a1',
+  at: at('2026-01-05T10:00'),
+  acceptedBy: 'Mara Lindqvar',
+  locale: 'en-GB',
+  holidays: [],
+};
 const rehearsal = {
   id: 'c1',
   kind: 'rehearsal',
   place: 'Hall',
   planned: { start: at('2026-02-02T10:00'), end: at('2026-02-02T11:00') },
 } as const;
+/** The rehearsal's day, for ten hours. */
+const longer = { start: at('2026-02-02T10:00'), end: at('2026-02-02T20:00') };
 const round = {
   id: 'c2',
   kind: 'competition round',
@@ -114,7 +122,14 @@ const standing: Readonly<Record<Stage, Engagement>> = {
 type Move = (engagement: Engagement) => OrRefusal<Engagement>;
 
 /** Every move of an engagement, the stages it may start from, and where it leads. */
-const moves: readonly { name: string; verb: string; move: Move; from: readonly Stage[]; to?: Stage }[] = [
+const moves: readonly {
+  name: string;
+  verb: string;
+  move: Move;
+  from: readonly Stage[];
+  to?: Stage;
+  takesQuoteBack?: true;
+}[] = [
   {
     name: 'quote',
     verb: 'quoted',
@@ -156,12 +171,14 @@ const moves: readonly { name: string; verb: string; move: Move; from: readonly S
     verb: 'changed',
     move: (of) => addCall(of, { ...rehearsal, id: 'c9' }),
     from: ['inquiry', 'quoted', 'agreed'],
+    takesQuoteBack: true,
   },
   {
     name: 'change a call',
     verb: 'changed',
     move: (of) => changeCall(of, 'c1', { place: 'Studio' }),
     from: ['inquiry', 'quoted', 'agreed'],
+    takesQuoteBack: true,
   },
 ];
 
@@ -170,10 +187,10 @@ describe('an engagement makes the moves of its stage and no other', () => {
     STAGES.map((stage) => ({ name, stage, verdict: of.from.includes(stage) ? 'may' : 'refused', ...of })),
   );
 
-  it.each(cases)('$name, when $stage: $verdict', ({ stage, move, from, to, verb }) => {
+  it.each(cases)('$name, when $stage: $verdict', ({ stage, move, from, to, verb, takesQuoteBack }) => {
     const answer = move(standing[stage]);
     if (from.includes(stage)) {
-      expect(granted(answer).stage).toBe(to ?? stage);
+      expect(granted(answer).stage).toBe(takesQuoteBack && stage === 'quoted' ? 'inquiry' : (to ?? stage));
       return;
     }
     const said = (of: Stage) => (of === 'inquiry' ? 'an inquiry' : of);
@@ -357,6 +374,18 @@ describe('a quote', () => {
     expect(statementOf(again, offered.at, house)?.total).toBe(5500n);
   });
 
+  it.each<[string, Move]>([
+    ['a call is added', (of) => addCall(of, round)],
+    ['a call is made longer', (of) => changeCall(of, 'c1', { planned: longer })],
+    ['a hold is released', (of) => releaseCall(of, 'c1')],
+    ['word comes that a call falls', (of) => cancelCall(of, 'c1', { ...word, at: offered.at })],
+  ])('is taken back when %s: nobody says yes to calls that were not quoted for', (_, change) => {
+    const changed = granted(change(quoted));
+    expect(changed.stage).toBe('inquiry');
+    expect(changed).not.toHaveProperty('quote');
+    expect(agree(changed, yes)).toMatchObject({ code: 'engagements/illegal-move' });
+  });
+
   it('stands until its last instant, and no longer', () => {
     expect(granted(agree(quoted, { ...yes, at: offered.validUntil })).stage).toBe('agreed');
     expect(agree(quoted, { ...yes, at: offered.validUntil.add({ seconds: 1 }) })).toMatchObject({
@@ -383,8 +412,16 @@ describe('agreeing freezes', () => {
       id: 'a1',
       acceptedBy: 'Mara Lindqvar',
       agreedAt: yes.at,
-      calls: ['c1'],
+      calls: [{ id: 'c1', kind: 'rehearsal', planned: rehearsal.planned }],
     });
+  });
+
+  it('each call as it was planned: a rehearsal that becomes a long recital stays beside it', () => {
+    const moved = granted(changeCall(agreed, 'c1', { kind: 'recital', planned: longer }));
+    expect(moved.calls).toMatchObject([{ id: 'c1', kind: 'recital', planned: longer }]);
+    expect(hasAgreement(moved) && moved.agreement.calls).toEqual([
+      { id: 'c1', kind: 'rehearsal', planned: rehearsal.planned },
+    ]);
   });
 
   it('once: what happens to the calls afterwards leaves the agreement as it was', () => {

@@ -39,12 +39,17 @@ export interface Quote {
   readonly validUntil: Temporal.ZonedDateTime;
 }
 
-/** What was accepted, frozen: the tariff version, its sentences as read, and the calls. */
+/** A call as it was agreed, whatever becomes of it later. */
+export type AgreedCall = Pick<Call, 'id' | 'kind' | 'label' | 'planned'>;
+
+/** What was accepted, frozen: the tariff version, its sentences as read, the calls, and the holidays of that day. */
 export interface Agreement {
   readonly id: string;
   readonly tariff: Tariff;
   readonly sentences: readonly { readonly clause: string; readonly sentence: string }[];
-  readonly calls: readonly string[];
+  readonly calls: readonly AgreedCall[];
+  /** Public holidays as the organisation had them entered, `2026-12-25`. */
+  readonly holidays: readonly string[];
   readonly agreedAt: Temporal.ZonedDateTime;
   /** Who said yes, by name. */
   readonly acceptedBy: string;
@@ -115,12 +120,18 @@ export function quote(
 }
 
 /**
- * The payer says yes: the tariff version and its sentences are frozen, and every call that is offered without
- * a condition is agreed. Refuses a quote that has lapsed.
+ * The payer says yes: the tariff version, its sentences, the calls and the holidays are frozen, and every call that
+ * is offered without a condition is agreed. Refuses a quote that has lapsed.
  */
 export function agree(
   engagement: Engagement,
-  yes: { id: string; at: Temporal.ZonedDateTime; acceptedBy: string; locale: string },
+  yes: {
+    id: string;
+    at: Temporal.ZonedDateTime;
+    acceptedBy: string;
+    locale: string;
+    holidays: readonly string[];
+  },
 ): OrRefusal<Agreed> {
   const open = allowed(engagement, 'agree', 'quoted');
   if (refused(open)) return open;
@@ -138,7 +149,8 @@ export function agree(
     id: yes.id,
     tariff: quote.tariff,
     sentences: sentencesOf(quote.tariff, yes.locale),
-    calls: calls.filter(({ standing }) => standing.is === 'agreed').map(({ id }) => id),
+    calls: calls.filter(({ standing }) => standing.is === 'agreed').map(asAgreed),
+    holidays: yes.holidays,
     agreedAt: yes.at,
     acceptedBy: yes.acceptedBy,
   };
@@ -234,7 +246,8 @@ export function allowed<S extends Stage>(
 }
 
 /** What an engagement holds, without what its stage added. */
-function factsBehind(engagement: Inquiry | Quoted): EngagementFacts {
+/** The engagement without the quote it may stand under. */
+export function factsBehind(engagement: Inquiry | Quoted): EngagementFacts {
   if (engagement.stage === 'inquiry') return engagement;
   const { quote: _, ...facts } = engagement;
   return facts;
@@ -267,6 +280,10 @@ function taken(call: Call): Call {
   return call.standing.is === 'held' && call.standing.onlyIf === undefined
     ? { ...call, standing: { is: 'agreed' } }
     : call;
+}
+
+function asAgreed({ id, kind, label, planned }: Call): AgreedCall {
+  return { id, kind, ...(label === undefined ? {} : { label }), planned };
 }
 
 function falls(call: Call, word: { at: Temporal.ZonedDateTime; by: Who; reason: Reason }): Call {

@@ -12,6 +12,7 @@ export {
 } from './calls.ts';
 export {
   type Agreed,
+  type AgreedCall,
   type Agreement,
   agree,
   allowed,

@@ -4,7 +4,7 @@ import { readTariff } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
 import { addCall, cancelCall, playCall } from './calls.ts';
-import { agree, type Inquiry, quote } from './engagement.ts';
+import { type Agreed, agree, type Inquiry, type Quoted, quote } from './engagement.ts';
 import { statementOf, statementOffered, termsOf } from './statement.ts';
 
 const at = (text: string) => Temporal.ZonedDateTime.from(`${text}[Europe/London]`);
@@ -78,9 +78,7 @@ const inquiry = [thursday, monday, encore].reduce<Inquiry>(
 const quoted = granted(
   quote(inquiry, { tariff, choices: {}, at: at('2026-03-02T09:00'), validUntil: at('2026-03-20T09:00') }),
 );
-const agreed = granted(
-  agree(quoted, { id: 'a1', at: at('2026-03-03T09:00'), acceptedBy: 'Noor', locale: 'en-GB' }),
-);
+const agreed = granted(agree(quoted, { id: 'a1', at: at('2026-03-03T09:00'), acceptedBy: 'Noor', ...house }));
 const now = at('2026-03-05T09:00');
 
 describe('what an engagement costs', () => {
@@ -96,6 +94,15 @@ describe('what an engagement costs', () => {
     expect(statementOf(agreed, now, house)?.total).toBe(13000n);
     expect(termsOf(quoted)).toBe(quoted.quote);
     expect(termsOf(agreed)).toBe(agreed.agreement);
+  });
+
+  it('is not moved by holidays that are entered or taken out after it was agreed', () => {
+    const later = { locale: 'en-GB', holidays: ['2026-04-02'] };
+    // as quoted today Thursday is the holiday; as agreed Easter Monday stays it
+    const feasts = (of: Quoted | Agreed) =>
+      statementOf(of, now, later)?.lines.flatMap(({ clause, calls }) => (clause === 'feast' ? calls : []));
+    expect(feasts(agreed)).toEqual(['c2']);
+    expect(feasts(quoted)).toEqual(['c1']);
   });
 
   it('follows what was really played', () => {

@@ -10,19 +10,22 @@ import {
   type Quote,
 } from './engagement.ts';
 
-/** What is fixed outside the engagement: the reader's locale and the holidays of the place. */
+/** What is fixed outside the engagement: the reader's locale, and the holidays of the place for what is not agreed yet. */
 export interface House {
   readonly locale: string;
   readonly holidays: readonly string[];
 }
 
-/** What a price may depend on, read off an engagement. Until it is agreed, held calls are priced as offered. */
+/**
+ * What a price may depend on, read off an engagement. Until it is agreed, held calls are priced as offered; once it
+ * is, its holidays are those of that day.
+ */
 export function factsOf(engagement: EngagementFacts, house: House, agreement?: Agreement): Facts {
   return {
     ...engagement,
     offered: agreement === undefined,
     ...(agreement ? { agreedAt: agreement.agreedAt } : {}),
-    holidays: new Set(house.holidays),
+    holidays: new Set((agreement ?? house).holidays),
   };
 }
 

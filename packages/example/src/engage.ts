@@ -31,6 +31,7 @@ export interface Stage {
   readonly newId: () => string;
   readonly clock: Clock;
   readonly locale: string;
+  readonly holidays: readonly string[];
   readonly parties: Readonly<Record<CastName, Party>>;
   readonly tariffs: Readonly<Record<TariffName, readonly [Tariff, ...Tariff[]]>>;
 }
@@ -51,6 +52,7 @@ export function engage(told: Told, stage: Stage): Engagement {
       at: quotedAt.add({ days: 2 }),
       acceptedBy: told.acceptedBy ?? payerName(told, stage),
       locale: stage.locale,
+      holidays: stage.holidays,
     }),
   );
   return becomeOf(agreed, told, stage.clock);

@@ -102,7 +102,8 @@ export function manyCalls(given: {
   const organisation = pianist(yearsOf(season));
   const parties = castParties(newId);
   const tariffs = tariffsFor(season, clock);
-  const stage: Stage = { newId, clock, locale: organisation.locale, parties, tariffs };
+  const { locale, holidays } = organisation;
+  const stage: Stage = { newId, clock, locale, holidays, parties, tariffs };
   const tellings = deal(chance(given.seed), given.calls);
   return {
     organisation,

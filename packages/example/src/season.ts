@@ -43,7 +43,8 @@ export function exampleSeason(given: { newId: () => string; now: Temporal.ZonedD
   const house = { id: '', ...organisation };
   const parties = castParties(newId);
   const tariffs = tariffsFor(span, clock);
-  const stage: Stage = { newId, clock, locale: organisation.locale, parties, tariffs };
+  const { locale, holidays } = organisation;
+  const stage: Stage = { newId, clock, locale, holidays, parties, tariffs };
   const tellings = story.map((told) => {
     const engagement = engage(told, stage);
     const billed = billAll(engagement, told, stage, house);

@@ -95,7 +95,9 @@ export function engaged(
   const quoted = granted(
     quote(full, { tariff, choices: {}, at: at('01-03T09:00'), validUntil: at('01-20T09:00') }),
   );
-  return granted(agree(quoted, { id: 'a1', at: at('01-05T09:00'), acceptedBy: 'Mara', locale: 'en-GB' }));
+  return granted(
+    agree(quoted, { id: 'a1', at: at('01-05T09:00'), acceptedBy: 'Mara', locale: 'en-GB', holidays: [] }),
+  );
 }
 
 /** The engagement with one call more, kept free. */

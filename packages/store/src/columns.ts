@@ -2,6 +2,7 @@
 // both databases, and writes it back. Here alone the two drivers' values become ours.
 
 import { Temporal, type Zone } from '@colla/calendar';
+import type { AgreedCall } from '@colla/engagements';
 import type { Currency } from '@colla/money';
 import type { Tariff } from '@colla/rates';
 import { sql } from 'drizzle-orm';
@@ -62,6 +63,26 @@ export const sentences = customType<{
   fromDriver: (text) => JSON.parse(text) as { clause: string; sentence: string }[],
   toDriver: (said) => JSON.stringify(said),
 });
+
+/** The calls of an agreement, frozen as they were planned that day. */
+export const agreedCalls = customType<{ data: readonly AgreedCall[]; driverData: string }>({
+  dataType: () => 'jsonb',
+  fromDriver: (text) => (JSON.parse(text) as WrittenCall[]).map(readCall),
+  toDriver: (calls) => JSON.stringify(calls.map(writeCall)),
+});
+
+type WrittenCall = Omit<AgreedCall, 'planned'> & { readonly start: string; readonly end: string };
+
+function writeCall({ planned: { start, end }, ...call }: AgreedCall): WrittenCall {
+  return { ...call, start: start.toString(), end: end.toString() };
+}
+
+function readCall({ start, end, ...call }: WrittenCall): AgreedCall {
+  return {
+    ...call,
+    planned: { start: Temporal.ZonedDateTime.from(start), end: Temporal.ZonedDateTime.from(end) },
+  };
+}
 
 /** Text in the order of its letters' code points: the same order on every database. */
 export const filed = customType<{ data: string; driverData: string }>({

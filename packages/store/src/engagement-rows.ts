@@ -133,10 +133,10 @@ function summaryRow({ calls, programme }: EngagementFacts) {
 }
 
 function agreementRow(agreement: Agreement): Omit<NewRow<typeof agreements>, 'engagementId'> {
-  const { id, tariff, sentences, calls, agreedAt, acceptedBy } = agreement;
+  const { id, tariff, sentences, calls, holidays, agreedAt, acceptedBy } = agreement;
   return {
-    ...{ id, tariff, sentences, acceptedBy },
-    calls: [...calls],
+    ...{ id, tariff, sentences, calls, acceptedBy },
+    holidays: [...holidays],
     agreedAt: agreedAt.toInstant(),
     agreedZone: zoneOf(agreedAt),
   };
@@ -175,8 +175,8 @@ function costOf({ id, on, what, amount }: Row<typeof costs>): Cost {
 
 /** The agreement that a row comes to. */
 export function agreementOf(row: Row<typeof agreements>): Agreement {
-  const { id, tariff, sentences, calls, agreedAt, agreedZone, acceptedBy } = row;
-  return { id, tariff, sentences, calls, agreedAt: moment(agreedAt, agreedZone), acceptedBy };
+  const { id, tariff, sentences, calls, holidays, agreedAt, agreedZone, acceptedBy } = row;
+  return { id, tariff, sentences, calls, holidays, agreedAt: moment(agreedAt, agreedZone), acceptedBy };
 }
 
 /** What the stage adds to the facts. */

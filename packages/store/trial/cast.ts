@@ -177,6 +177,7 @@ export function agreed(asked: Inquiry, offered: Tariff = tariff()): Agreed {
       at: at('2026-02-05', '12:00'),
       acceptedBy: 'Odalys Brandt',
       locale: 'en-GB',
+      holidays: ['2026-04-06'],
     }),
   );
 }

@@ -140,7 +140,10 @@ export const agreement = z.object({
   /** The clauses as frozen, as written. */
   written: writtenTariffSchema,
   sentences: z.array(sentence),
-  calls: z.array(id),
+  /** Each call as it was agreed; how it stands now is said by the engagement. */
+  calls: z.array(call.pick({ id: true, kind: true, label: true, start: true, end: true })),
+  /** Public holidays as they were entered that day: later ones change no price that was agreed. */
+  holidays: z.array(day),
   agreedAt: instant,
   acceptedBy: z.string(),
 });

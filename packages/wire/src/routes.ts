@@ -186,7 +186,7 @@ export const routes = {
   addCall: {
     ...paths.addCall,
     tag: 'calls',
-    summary: 'Keep a call free',
+    summary: 'Keep a call free; a quote is taken back by it, and the engagement is an inquiry again',
     body: callInput,
     answer: engagement,
     status: 201,
@@ -194,14 +194,14 @@ export const routes = {
   changeCall: {
     ...paths.changeCall,
     tag: 'calls',
-    summary: 'Move a call, or name it otherwise',
+    summary: 'Move a call, or name it otherwise; a quote is taken back by it',
     body: callChange,
     answer: engagement,
   },
   releaseCall: {
     ...paths.releaseCall,
     tag: 'calls',
-    summary: 'Release a hold',
+    summary: 'Release a hold; a quote is taken back by it',
     answer: engagement,
   },
   agreeCall: {
@@ -220,7 +220,7 @@ export const routes = {
   cancelCall: {
     ...paths.cancelCall,
     tag: 'calls',
-    summary: 'Word came that a call will not take place',
+    summary: 'Word came that a call will not take place; a quote is taken back by it',
     body: wordInput,
     answer: engagement,
   },

@@ -1,6 +1,6 @@
 // Domain values as they go over the wire: amounts as decimal text, days and instants as text, nothing hidden added.
 
-import type { Season, Temporal } from '@colla/calendar';
+import type { Season, Span, Temporal } from '@colla/calendar';
 import {
   type Agreement,
   type Engagement,
@@ -151,7 +151,8 @@ export function showAgreement(of: Agreement, engagement: string): AgreementJson 
     tariff: nameOf(of.tariff),
     written: writtenOf(of.tariff),
     sentences: [...of.sentences],
-    calls: [...of.calls],
+    calls: of.calls.map(({ planned, ...call }) => ({ ...call, ...showSpan(planned) })),
+    holidays: [...of.holidays],
     agreedAt: of.agreedAt.toString(),
     acceptedBy: of.acceptedBy,
   };
@@ -164,8 +165,7 @@ function nameOf({ name, version, currency }: Tariff) {
 function showCall({ planned, standing, ...call }: Call): CallJson {
   return {
     ...call,
-    start: planned.start.toString(),
-    end: planned.end.toString(),
+    ...showSpan(planned),
     standing: showStanding(standing),
   };
 }
@@ -177,12 +177,16 @@ function showStanding(of: Standing): CallJson['standing'] {
       return { ...held, ...(lapsesAt ? { lapsesAt: lapsesAt.toString() } : {}) };
     }
     case 'played':
-      return { is: 'played', start: of.times.start.toString(), end: of.times.end.toString() };
+      return { is: 'played', ...showSpan(of.times) };
     case 'cancelled':
       return { ...of, at: of.at.toString() };
     default:
       return of;
   }
+}
+
+function showSpan({ start, end }: Span): { start: string; end: string } {
+  return { start: start.toString(), end: end.toString() };
 }
 
 function showWork({ part, ...work }: Work): WorkJson {

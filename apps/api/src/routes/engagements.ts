@@ -68,8 +68,8 @@ export const engagements = {
   },
 
   agreeEngagement: async (ask) =>
-    move(ask, (engagement, { organisation: { locale }, at }) =>
-      agree(engagement, { id: ask.newId(), at, acceptedBy: ask.body.acceptedBy, locale }),
+    move(ask, (engagement, { organisation: { locale, holidays }, at }) =>
+      agree(engagement, { id: ask.newId(), at, acceptedBy: ask.body.acceptedBy, locale, holidays }),
     ),
 
   declineEngagement: async (ask) => move(ask, (engagement, { at }) => decline(engagement, at)),

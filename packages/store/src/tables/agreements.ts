@@ -1,7 +1,15 @@
 // Agreements: what was accepted, frozen. Written once and never altered.
 
-import { foreignKey, pgTable, primaryKey, text, unique, uuid } from 'drizzle-orm/pg-core';
-import { instant, ofItsOrganisation, organisationId, sentences, tariff, zoneName } from '../columns.ts';
+import { date, foreignKey, pgTable, primaryKey, text, unique, uuid } from 'drizzle-orm/pg-core';
+import {
+  agreedCalls,
+  instant,
+  ofItsOrganisation,
+  organisationId,
+  sentences,
+  tariff,
+  zoneName,
+} from '../columns.ts';
 import { engagements } from './engagements.ts';
 
 export const agreements = pgTable(
@@ -12,7 +20,8 @@ export const agreements = pgTable(
     engagementId: uuid('engagement_id').notNull(),
     tariff: tariff('tariff').notNull(),
     sentences: sentences('sentences').notNull(),
-    calls: uuid('calls').array().notNull(),
+    calls: agreedCalls('calls').notNull(),
+    holidays: date('holidays', { mode: 'string' }).array().notNull(),
     agreedAt: instant('agreed_at').notNull(),
     agreedZone: zoneName('agreed_zone').notNull(),
     acceptedBy: text('accepted_by').notNull(),
