@@ -1,7 +1,8 @@
-// A question asked before the page: on a desk in the middle, on a phone a sheet at the thumb. Focus goes in, stays in,
-// and comes back to where it was; Escape closes.
+// A question asked before the page: on a desk in the middle, on a phone a sheet at the thumb. Focus goes to
+// the first field, stays in, and comes back to where it was; Escape closes.
 import { type ReactNode, useEffect, useId, useRef } from 'react';
 import { ui } from '../catalogue/ui.ts';
+import { beginIn } from './begin-in.ts';
 import { Button } from './button.tsx';
 import './dialog.css';
 
@@ -17,7 +18,10 @@ export function Dialog({ title, onClose, children }: DialogProps) {
   const id = useId();
   useEffect(() => {
     const before = document.activeElement;
-    dialog.current?.showModal();
+    if (dialog.current) {
+      dialog.current.showModal();
+      beginIn(dialog.current);
+    }
     return () => {
       const isThere = before instanceof HTMLElement && before.isConnected;
       (isThere ? before : document.querySelector<HTMLElement>('main h1'))?.focus();
@@ -34,7 +38,9 @@ export function Dialog({ title, onClose, children }: DialogProps) {
       }}
     >
       <header>
-        <h2 id={id}>{title}</h2>
+        <h2 id={id} tabIndex={-1}>
+          {title}
+        </h2>
         <Button kind="quiet" onPress={onClose}>
           {ui('close')}
         </Button>

@@ -1,6 +1,7 @@
 // A form that shows each refusal beside the field that it is about, goes to that field, and loses no sentence.
 import { createContext, type ReactNode, type SubmitEvent, use, useEffect, useRef, useState } from 'react';
 import { ui } from '../catalogue/ui.ts';
+import { beginLate } from './begin-in.ts';
 
 /** How a "no" reaches the screen: a sentence, and the JSON pointer of what it is about (RFC 9457, RFC 6901). */
 export interface Said {
@@ -38,6 +39,10 @@ interface FormProps {
 export function Form({ problem, onSubmit, foot, children }: FormProps) {
   const form = useRef<HTMLFormElement>(null);
   const [placed, setPlaced] = useState(false);
+  useEffect(() => {
+    const dialog = form.current?.closest('dialog');
+    if (dialog) beginLate(dialog);
+  }, []);
   useEffect(() => {
     const field = problem && form.current ? fieldFor(problem, form.current) : undefined;
     setPlaced(field !== undefined);
