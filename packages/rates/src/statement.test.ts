@@ -324,6 +324,46 @@ describe('a deposit', () => {
     expect(asked(facts)).toBe('20.00');
   });
 
+  describe('of the fee of the first call', () => {
+    const ofFirst: WrittenClause = {
+      id: 'deposit',
+      kind: 'deposit',
+      terms: { of: { as: 'first call' }, due: [{ event: 'agreement', days: 3 }] },
+    };
+    const askedUnder = (clauses: WrittenClause[], calls: string[]) => {
+      const { deposit: due } = priced([...clauses, ofFirst], { calls });
+      return due && pounds(due.amount);
+    };
+    const lessons: WrittenClause = { id: 'lessons', kind: 'fixed', terms: { price: '20.00' } };
+
+    it('is that of ten lessons of 20.00 at half price: 10.00', () => {
+      const half: WrittenClause = {
+        id: 'half',
+        kind: 'discount',
+        terms: { what: 'Half', by: { as: 'share', share: 5000, together: true } },
+      };
+      expect(askedUnder([lessons, half], ['10 × lesson 30'])).toBe('10.00');
+    });
+
+    it('is a third of a package of 150.00 for three calls', () => {
+      const pack: WrittenClause = {
+        id: 'pack',
+        kind: 'package',
+        terms: { price: '150.00', what: 'Recital package', includes: [{ of: {} }] },
+      };
+      expect(askedUnder([pack], ['2 × rehearsal 60', 'recital 60'])).toBe('50.00');
+    });
+
+    it('is nothing, and no less, where more is taken off than is charged', () => {
+      const gift: WrittenClause = {
+        id: 'gift',
+        kind: 'discount',
+        terms: { what: 'Gift', by: { as: 'amount', amount: '30.00' } },
+      };
+      expect(askedUnder([lessons, gift], ['lesson 30'])).toBe('0.00');
+    });
+  });
+
   it('adds nothing to what is owed', () => {
     expect(total([hours, deposit], { calls: ['recital 180'] })).toBe('120.00');
   });

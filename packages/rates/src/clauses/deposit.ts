@@ -1,6 +1,6 @@
 // A deposit: money asked for before the work and held until it is earned.
 
-import { shareOf } from '@colla/money';
+import { divideRounded, shareOf } from '@colla/money';
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { sayDue } from '../due.ts';
@@ -61,10 +61,19 @@ export const deposit = clauseKind({
 function worth(terms: Terms, desk: Desk): { amount: bigint; arithmetic: string } {
   const { voice } = desk;
   if (terms.of.as === 'amount') return { amount: terms.of.amount, arithmetic: voice.money(terms.of.amount) };
-  const first = desk.items[0]?.call.id;
-  const lines = terms.of.as === 'share' ? desk.lines : desk.lines.filter((line) => line.calls[0] === first);
-  const fee = lines.reduce((sum, line) => sum + line.amount, 0n);
+  const due =
+    terms.of.as === 'share' ? desk.lines.reduce((sum, line) => sum + line.amount, 0n) : feeOfFirst(desk);
+  const fee = due < 0n ? 0n : due;
   const share = terms.of.as === 'share' ? terms.of.share : 10_000;
   const amount = shareOf(fee, share);
   return { amount, arithmetic: `${voice.share(share)} × ${voice.money(fee)} = ${voice.money(amount)}` };
+}
+
+/** What the first call costs, with its part, one of as many as there are calls, of what is charged or taken off for several. */
+function feeOfFirst(desk: Desk): bigint {
+  const first = desk.items[0]?.call.id;
+  if (first === undefined) return 0n;
+  return desk.lines
+    .filter(({ calls }) => calls.includes(first))
+    .reduce((sum, { amount, calls }) => sum + divideRounded(amount, BigInt(calls.length)), 0n);
 }
