@@ -162,6 +162,13 @@ export class Desk {
     return !hasFallen(call) || (verdict !== undefined && verdict.terms.owes !== 'nothing');
   }
 
+  /** Whether a call that counts has no price, or one fell by the payer and no clause judges it. */
+  isGap(item: Item): boolean {
+    const { call, verdict, settled } = item;
+    if (hasFallen(call) && verdict === undefined) return call.standing.by !== 'pianist';
+    return !settled && this.counts(item);
+  }
+
   /** Fallen calls this clause is to judge: those it fits more closely than any other that could. */
   fallen(clause: ClauseHead): Item[] {
     return this.shareOf(clause, 'fall').filter(({ call }) => hasFallen(call));
@@ -285,6 +292,9 @@ function counts(call: Call, offered: boolean): boolean {
   return call.standing.is !== 'cancelled' || call.standing.wasAgreed;
 }
 
-function hasFallen({ standing }: Call): boolean {
+type Fell = Call & { readonly standing: { readonly is: 'cancelled' | 'missed' } };
+
+function hasFallen(call: Call): call is Fell {
+  const { standing } = call;
   return standing.is === 'cancelled' || standing.is === 'missed';
 }

@@ -62,7 +62,7 @@ export interface Statement {
   readonly fallen: readonly Fallen[];
   /** Parts that came late, and what follows from it. */
   readonly late: readonly LatePart[];
-  /** Calls that count and that no clause prices: the tariff has a gap a person must close. */
+  /** Calls that no clause prices, or that fell and no clause judges: the tariff has a gap a person must close. */
   readonly unpriced: readonly string[];
   /** What would be owed in all if the payer cancelled at `asOf` everything agreed and not begun. */
   readonly ifCancelled?: { readonly total: bigint; readonly lines: readonly Line[] };
@@ -188,7 +188,7 @@ function shown(desk: Desk, tariff: Tariff): Statement {
         : [],
     ),
     late: desk.late,
-    unpriced: desk.items.filter((item) => !item.settled && desk.counts(item)).map((item) => item.call.id),
+    unpriced: desk.items.filter((item) => desk.isGap(item)).map((item) => item.call.id),
   };
 }
 

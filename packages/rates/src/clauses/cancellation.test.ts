@@ -32,8 +32,20 @@ describe('a call that falls', () => {
     expect(cancelled(at, { ...dayBefore, exactly })).toBe(owed);
   });
 
-  it('owes nothing where the tariff says nothing of cancelling', () => {
-    expect(total([hours], { calls: [call], fallen: [{ call: 0, at: '2026-03-04T13:59' }] })).toBe('0.00');
+  it('owes nothing where the tariff says nothing of cancelling, and is named as a gap', () => {
+    const { total, unpriced } = priced([hours], {
+      calls: [call],
+      fallen: [{ call: 0, at: '2026-03-04T13:59' }],
+    });
+    expect([pounds(total), unpriced]).toEqual(['0.00', ['c000']]);
+  });
+
+  it('by the pianist is no gap where the tariff says nothing of cancelling', () => {
+    const { unpriced } = priced([hours], {
+      calls: [call],
+      fallen: [{ call: 0, at: '2026-03-04T13:59', by: 'pianist' }],
+    });
+    expect(unpriced).toEqual([]);
   });
 
   it('through the pianist’s own absence costs the payer nothing, however late', () => {
