@@ -53,18 +53,18 @@ function makeVoice(locale: string, currency: Currency): Voice {
   };
 }
 
-/** Groups thousands and places the decimal mark as the locale does; minus is U+2212. */
+/** Groups figures and places the decimal mark as the locale does, in figures 0 to 9; minus is U+2212. */
 function numberSayer(locale: string): (text: string) => string {
-  const parts = new Intl.NumberFormat(locale).formatToParts(1234567.5);
-  const group = parts.find((part) => part.type === 'group')?.value ?? ',';
+  const whole = new Intl.NumberFormat(locale, { numberingSystem: 'latn', maximumFractionDigits: 0 });
+  const parts = new Intl.NumberFormat(locale, { numberingSystem: 'latn' }).formatToParts(1.5);
   const mark = parts.find((part) => part.type === 'decimal')?.value ?? '.';
   return (text) => {
     const sign = text.startsWith('-') ? '\u2212' : '';
     const from = sign.length;
     const dot = text.indexOf('.');
     const until = dot < 0 ? text.length : dot;
-    const whole = text.slice(from, until);
-    const grouped = until - from > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, group) : whole;
+    const figures = text.slice(from, until);
+    const grouped = until - from > 3 ? whole.format(BigInt(figures)) : figures;
     return sign + grouped + (dot < 0 ? '' : mark + text.slice(dot + 1));
   };
 }
