@@ -12,7 +12,7 @@ interface Place {
 /** The first issue of an input as a refusal whose field is its JSON pointer. */
 export function malformed(error: z.ZodError, input: unknown, { pointer, clause }: Place): Refusal {
   const issue = error.issues[0];
-  const field = `${pointer}${(issue ? pathOf(issue) : []).map((key) => `/${String(key)}`).join('')}`;
+  const field = `${pointer}${(issue ? pathOf(issue) : []).map((key) => `/${pointerKey(key)}`).join('')}`;
   const said = issue ? say(issue, input) : 'cannot be read';
   const where = clause === undefined ? 'The tariff' : `Clause “${clause}”`;
   return new Refusal(
@@ -21,6 +21,11 @@ export function malformed(error: z.ZodError, input: unknown, { pointer, clause }
     {},
     field,
   );
+}
+
+/** A key as a JSON pointer writes it (RFC 6901). */
+export function pointerKey(key: PropertyKey): string {
+  return String(key).replaceAll('~', '~0').replaceAll('/', '~1');
 }
 
 type Issue = z.core.$ZodIssue;

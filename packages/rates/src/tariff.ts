@@ -7,7 +7,7 @@ import { z } from 'zod';
 import { menu } from './clauses/index.ts';
 import { contradiction } from './contradiction.ts';
 import { kindOf } from './kinds.ts';
-import { malformed } from './malformed.ts';
+import { malformed, pointerKey } from './malformed.ts';
 import { type Selector, selectorSchema } from './selector.ts';
 import { voice as voiceOf } from './voice.ts';
 
@@ -152,7 +152,7 @@ export function withChoices(tariff: Tariff, choices: Readonly<Record<string, str
         'rates/no-choice',
         `Clause “${id}” leaves no price to choose. Remove the choice, or give the clause a band.`,
         { clause: id },
-        `/choices/${id}`,
+        `/choices/${pointerKey(id)}`,
       );
     }
   }
@@ -163,5 +163,18 @@ export function withChoices(tariff: Tariff, choices: Readonly<Record<string, str
       ? clause
       : { ...clause, terms: { ...clause.terms, [parameter]: price } };
   });
-  return readTariff({ ...tariff.written, clauses });
+  const chosen = readTariff({ ...tariff.written, clauses });
+  return refused(chosen) ? ofItsChoice(chosen, clauses, choices) : chosen;
+}
+
+/** A refusal of a clause whose price was chosen points at the choice: the clause itself was not sent. */
+function ofItsChoice(
+  refusal: Refusal,
+  clauses: readonly WrittenClause[],
+  choices: Readonly<Record<string, string>>,
+): Refusal {
+  const [, index] = /^\/clauses\/(\d+)\//.exec(refusal.field ?? '') ?? [];
+  const id = clauses[Number(index)]?.id;
+  if (id === undefined || !Object.hasOwn(choices, id)) return refusal;
+  return new Refusal(refusal.code, refusal.sentence, refusal.facts, `/choices/${pointerKey(id)}`);
 }

@@ -109,7 +109,11 @@ export function owedEver({ scale, otherwise, noShow }: Scale): Owes[] {
 }
 
 /** Why the steps of a scale cannot stand together; empty where they can. */
-export function scaleContradictions({ clock, scale }: Scale): string[] {
+export function scaleContradictions({ clock, exactly, scale }: Scale): string[] {
+  if (exactly === 'too-late' && inWholeDays(clock))
+    return [
+      'Whole days end at midnight, and have no exact instant: leave out what notice of exactly that is.',
+    ];
   return scale.flatMap((step, index) => {
     const next = scale[index + 1];
     if (next && !longer(step, next))
@@ -121,6 +125,10 @@ export function scaleContradictions({ clock, scale }: Scale): string[] {
       ? ['Notice by a time of day needs that time: give it as 20:00.']
       : ['A time of day goes with notice by a time of day only: leave it out, or count notice by the clock.'];
   });
+}
+
+function inWholeDays(clock: Scale['clock']): boolean {
+  return clock === 'days' || clock === 'working-days';
 }
 
 /** Whether a step asks for more notice than the next: more days, or as many and an earlier hour. */
@@ -159,7 +167,7 @@ export function sayScale(of: Scale, voice: Voice): string {
 
 /** On which side word at exactly the limit is; whole days have no such instant. */
 export function sayBoundary({ clock, scale, exactly }: Scale): string {
-  if (scale.length === 0 || clock === 'days' || clock === 'working-days') return '';
+  if (scale.length === 0 || inWholeDays(clock)) return '';
   return ` Word at exactly the limit is ${exactly === 'in-time' ? 'in time' : 'too late'}.`;
 }
 
