@@ -11,11 +11,6 @@ export function clockOf(instant: string): number {
   return Number(instant.slice(11, 13)) * 60 + Number(instant.slice(14, 16));
 }
 
-/** The clock as fields write it, `19:30`. */
-export function timeOf(instant: string): string {
-  return instant.slice(11, 16);
-}
-
 /** The zone's name, or nothing where the text has none. */
 export function zoneOf(instant: string): string | undefined {
   return /\[([^\]]+)\]/.exec(instant)?.[1];
