@@ -29,6 +29,8 @@ export function PlayDialog({ engagement, call, onClose }: PlayDialogProps) {
     setWrong(undefined);
   };
   const moveEnd = (minutes: number) => {
+    const missing = (['on', 'until'] as const).find((field) => times[field] === '');
+    if (missing) return setWrong({ detail: say(`wrong_${missing}`), pointer: `/${missing}` });
     const moved = endMoved(times, minutes);
     if (moved) change(moved);
     else setWrong({ detail: say('timeComesTwice'), pointer: '/until' });
