@@ -145,7 +145,9 @@ describe('a mark', () => {
   });
 
   it('outside the season is not drawn, and an engagement without one leaves no stave', () => {
-    const march = granted(agreeCall(further(agreed, ['c4', 'rehearsal', '03-01T10:00']), 'c4'));
+    const march = granted(
+      agreeCall(further(agreed, ['c4', 'rehearsal', '03-01T10:00']), 'c4', at('02-01T09:00')),
+    );
     expect(score([march]).staves[0]?.marks.map(({ call }) => call)).toEqual(['c1', 'c2', 'c3']);
     expect(score([engaged(BY_THE_HOUR, [['c1', 'rehearsal', '03-02T10:00']])]).staves).toEqual([]);
   });
@@ -211,7 +213,50 @@ describe('money beside a stave', () => {
   it('opens to the engagements that it comes from, and to no other', () => {
     const ahead = { ...halfPlayed, id: 'e2', title: 'Still ahead' };
     expect(score([played, ahead]).staves[0]?.owing).toEqual([
-      { engagement: 'e1', title: played.title, currency: POUND, toInvoice: 19500n, owed: 0n, overdue: 0n },
+      {
+        engagement: 'e1',
+        title: played.title,
+        payer: 'p1',
+        payerName: 'Mara Lindqvar',
+        currency: POUND,
+        toInvoice: 19500n,
+        owed: 0n,
+        overdue: 0n,
+      },
+    ]);
+  });
+
+  it('is owed by whoever the invoice names, not by the soloist whose stave it is', () => {
+    const sung = { ...played, soloistParty: 'p3' };
+    const facts = { invoices: [invoiceOf(played, '02-17')] };
+    const [stave] = score([sung], facts, at('02-20T12:00')).staves;
+    expect([stave?.name, stave?.owing.map(({ payerName, owed }) => [payerName, owed])]).toEqual([
+      'Ödön Varga',
+      [['Mara Lindqvar', 19500n]],
+    ]);
+  });
+
+  it('waits to be invoiced to the payer of the engagement, a department’s student or not', () => {
+    const taught = { ...played, institutionParty: 'p2', soloistParty: 'p3' };
+    expect(score([taught]).staves[0]?.owing).toMatchObject([{ payer: 'p1', toInvoice: 19500n }]);
+  });
+
+  it('that one payer was asked too much lessens nothing another still has to be asked', () => {
+    const other = { ...played, id: 'e2' };
+    const asked = { ...invoiceOf(played, '02-17'), engagement: 'e2' };
+    const twice = { ...asked, id: 'i2', ordinal: 2 };
+    const facts = {
+      invoices: [asked, twice],
+      paid: new Map([
+        ['i1', 19500n],
+        ['i2', 19500n],
+      ]),
+    };
+    const [stave] = score([played, other], facts, at('02-20T12:00')).staves;
+    expect(stave?.money).toMatchObject([{ toInvoice: 19500n, owed: 0n }]);
+    expect(stave?.owing.map(({ engagement, toInvoice }) => [engagement, toInvoice])).toEqual([
+      ['e1', 19500n],
+      ['e2', -19500n],
     ]);
   });
 

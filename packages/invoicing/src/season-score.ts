@@ -4,7 +4,7 @@ import { inSeason, minutesOf, type Season, Temporal, weekOf, weeksOf } from '@co
 import { type Engagement, type House, hasAgreement, statementOf } from '@colla/engagements';
 import { type Call, type CallKind, inOrder, type Standing, timesOf } from '@colla/hours';
 import type { Currency } from '@colla/money';
-import { leftToInvoice } from './billable.ts';
+import { type Billable, billable, payersOf } from './billable.ts';
 import { type Invoice, standingOf } from './invoice.ts';
 
 /** One call on a stave. Times are the real ones where it was played. */
@@ -20,7 +20,7 @@ export interface Mark {
   readonly is: Standing['is'];
 }
 
-/** Money told beside a stave, one sum a currency. Minor units. */
+/** Money told beside a stave, one sum a currency. Minor units; what was asked too much of one payer lessens no other's. */
 export interface StaveMoney {
   readonly currency: Currency;
   readonly toInvoice: bigint;
@@ -28,10 +28,16 @@ export interface StaveMoney {
   readonly overdue: bigint;
 }
 
-/** What stands open for one engagement: what the money beside its stave opens to. */
+/**
+ * What stands open between one payer and one engagement. `toInvoice` is negative where more was invoiced than they
+ * owe now.
+ */
 export interface Owing extends StaveMoney {
   readonly engagement: string;
   readonly title: string;
+  /** The party that pays, who need not be the one the stave is named for. */
+  readonly payer: string;
+  readonly payerName: string;
 }
 
 export interface Stave {
@@ -42,7 +48,7 @@ export interface Stave {
   readonly toInvoice: number;
   readonly overdue: number;
   readonly money: readonly StaveMoney[];
-  /** The engagements that the money comes from; one with nothing open is left out. */
+  /** The payers and engagements that the money comes from; one with nothing open is left out. */
   readonly owing: readonly Owing[];
 }
 
@@ -126,61 +132,81 @@ function drawStave(
   now: Temporal.ZonedDateTime,
 ): Stave {
   const marks = engagements.flatMap((engagement) => marksOf(engagement, facts.season));
-  const sums = engagements.map((engagement) => moneyOf(engagement, facts, now));
+  const owing = engagements.map((engagement) => owingOf(engagement, facts, now));
   return {
     party,
     name: facts.names.get(party) ?? '',
     marks: marks.sort((a, b) => Temporal.ZonedDateTime.compare(a.start, b.start)),
     engagements: engagements.length,
-    toInvoice: sums.filter(({ toInvoice }) => toInvoice > 0n).length,
-    overdue: sums.reduce((count, { overdueInvoices }) => count + overdueInvoices, 0),
-    money: byCurrency(sums),
-    owing: sums.flatMap((sum, index) => owingOf(sum, engagements[index])),
+    toInvoice: owing.filter((parts) => parts.some(({ toInvoice }) => toInvoice > 0n)).length,
+    overdue: engagements.reduce((count, engagement) => count + overdueOf(engagement, facts, now), 0),
+    money: byCurrency(owing.flat()),
+    owing: owing.flat().filter(({ toInvoice, owed }) => toInvoice !== 0n || owed !== 0n),
   };
+}
+
+/** One entry a payer, with or without anything open. */
+function owingOf(engagement: Engagement, facts: SeasonFacts, now: Temporal.ZonedDateTime): Owing[] {
+  const { id, title, currency } = engagement;
+  const owing = new Map<string, Owing>();
+  const add = (payer: string, name: string, more: Omit<StaveMoney, 'currency'>) => {
+    const so = owing.get(payer) ?? { toInvoice: 0n, owed: 0n, overdue: 0n };
+    const payerName = facts.names.get(payer) ?? name;
+    owing.set(payer, { engagement: id, title, payer, payerName, ...plus({ currency, ...so }, more) });
+  };
+  for (const { payer, total } of leftToAsk(engagement, facts, now)) {
+    add(engagement.payers[payer] ?? '', payer, { toInvoice: total, owed: 0n, overdue: 0n });
+  }
+  for (const invoice of invoicesOf(engagement, facts)) {
+    const { is, owed } = standing(invoice, facts, now);
+    const overdue = is === 'overdue' ? owed : 0n;
+    add(invoice.to.party, invoice.to.name, { toInvoice: 0n, owed, overdue });
+  }
+  return [...owing.values()];
 }
 
 /** What is still to be invoiced counts once the work is done: an engagement whose calls are all ahead owes nothing yet. */
-function moneyOf(engagement: Engagement, facts: SeasonFacts, now: Temporal.ZonedDateTime) {
-  const invoices = facts.invoices.filter((invoice) => invoice.engagement === engagement.id);
-  const statement =
-    hasAgreement(engagement) && isDone(engagement) ? statementOf(engagement, now, facts.house) : undefined;
-  const standings = invoices.map((invoice) =>
-    standingOf(invoice, facts.paid.get(invoice.id) ?? 0n, now.toPlainDate()),
-  );
-  const sum = (of: readonly { owed: bigint }[]) => of.reduce((total, { owed }) => total + owed, 0n);
-  const overdue = standings.filter(({ is }) => is === 'overdue');
-  return {
-    currency: statement?.currency ?? invoices[0]?.currency,
-    toInvoice: statement ? leftToInvoice(statement, invoices) : 0n,
-    owed: sum(standings),
-    overdue: sum(overdue),
-    overdueInvoices: overdue.length,
-  };
+function leftToAsk(engagement: Engagement, facts: SeasonFacts, now: Temporal.ZonedDateTime): Billable[] {
+  if (!hasAgreement(engagement) || !isDone(engagement)) return [];
+  const statement = statementOf(engagement, now, facts.house);
+  if (!statement) return [];
+  const invoices = invoicesOf(engagement, facts);
+  return payersOf(statement, invoices).map((payer) => billable(statement, payer, invoices));
 }
 
-function owingOf(sum: ReturnType<typeof moneyOf>, engagement: Engagement | undefined): Owing[] {
-  const { currency, toInvoice, owed, overdue } = sum;
-  if (!engagement || !currency || (toInvoice === 0n && owed === 0n)) return [];
-  return [{ engagement: engagement.id, title: engagement.title, currency, toInvoice, owed, overdue }];
+function invoicesOf({ id }: Engagement, { invoices }: SeasonFacts): Invoice[] {
+  return invoices.filter(({ engagement }) => engagement === id);
+}
+
+function standing(invoice: Invoice, { paid }: SeasonFacts, now: Temporal.ZonedDateTime) {
+  return standingOf(invoice, paid.get(invoice.id) ?? 0n, now.toPlainDate());
+}
+
+function overdueOf(engagement: Engagement, facts: SeasonFacts, now: Temporal.ZonedDateTime): number {
+  return invoicesOf(engagement, facts).filter((invoice) => standing(invoice, facts, now).is === 'overdue')
+    .length;
 }
 
 function isDone(engagement: Engagement): boolean {
   return engagement.calls.every(({ standing }) => standing.is !== 'agreed');
 }
 
-function byCurrency(sums: readonly ReturnType<typeof moneyOf>[]): StaveMoney[] {
+function byCurrency(owing: readonly Owing[]): StaveMoney[] {
   const money = new Map<Currency, StaveMoney>();
-  for (const { currency, toInvoice, owed, overdue } of sums) {
-    if (!currency) continue;
+  for (const { currency, toInvoice, owed, overdue } of owing) {
     const so = money.get(currency) ?? { currency, toInvoice: 0n, owed: 0n, overdue: 0n };
-    money.set(currency, {
-      currency,
-      toInvoice: so.toInvoice + toInvoice,
-      owed: so.owed + owed,
-      overdue: so.overdue + overdue,
-    });
+    money.set(currency, plus(so, { toInvoice: toInvoice > 0n ? toInvoice : 0n, owed, overdue }));
   }
   return [...money.values()];
+}
+
+function plus({ currency, ...so }: StaveMoney, more: Omit<StaveMoney, 'currency'>): StaveMoney {
+  return {
+    currency,
+    toInvoice: so.toInvoice + more.toInvoice,
+    owed: so.owed + more.owed,
+    overdue: so.overdue + more.overdue,
+  };
 }
 
 function hoursByWeek(season: Season, staves: readonly Stave[]): Week[] {

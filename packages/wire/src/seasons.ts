@@ -37,8 +37,13 @@ export const seasonScore = z.object({
       toInvoice: z.int(),
       overdue: z.int(),
       money: z.array(staveMoney),
-      /** The engagements that the money comes from. */
-      owing: z.array(staveMoney.extend({ engagement: id, title: z.string() })),
+      /**
+       * The payers and engagements that the money comes from; `toInvoice` is negative where more was invoiced than
+       * is owed now.
+       */
+      owing: z.array(
+        staveMoney.extend({ engagement: id, title: z.string(), payer: z.string(), payerName: z.string() }),
+      ),
     }),
   ),
   weeks: z.array(
@@ -71,11 +76,7 @@ export function showSeasonScore({ season, staves, weeks, weeklyLimit }: SeasonSc
       ...stave,
       marks: stave.marks.map((mark) => ({ ...mark, start: mark.start.toString(), end: mark.end.toString() })),
       money: stave.money.map(showStaveMoney),
-      owing: stave.owing.map(({ engagement, title, ...money }) => ({
-        engagement,
-        title,
-        ...showStaveMoney(money),
-      })),
+      owing: stave.owing.map((owing) => ({ ...owing, ...showStaveMoney(owing) })),
     })),
     weeks: weeks.map((week) => ({ ...week, monday: week.monday.toString(), byStave: { ...week.byStave } })),
     weeklyLimit,

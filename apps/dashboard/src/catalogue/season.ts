@@ -28,6 +28,7 @@ export const season = words({
   owed: '{amount} owed',
   amountToInvoice: '{amount} to invoice',
   amountOverdue: '{amount} overdue',
+  amountBeyond: '{amount} was invoiced beyond what is owed now',
 
   only: 'Show only',
   institution: 'Institution or soloist',
@@ -49,6 +50,7 @@ export const season = words({
     other: '{count} calls are shown: {played} hours are played, {agreed} agreed and {held} held.',
   },
   sumToInvoice: '{amount} is still to invoice.',
+  sumBeyond: '{amount} was invoiced beyond what is owed now.',
   sumOwed: '{amount} is owed, nothing of it overdue.',
   sumOverdue: '{amount} is owed, {overdue} of it overdue.',
   sumNothing: 'Nothing is owed.',

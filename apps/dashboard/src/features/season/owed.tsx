@@ -1,31 +1,26 @@
-// What is owed, stave by stave; each opens to the engagements that it comes from.
+// What is owed, payer by payer; each opens to the engagements that it comes from.
 import { Link } from 'wouter';
 import { season } from '../../catalogue/season.ts';
 import { sayMoney } from '../../locale.ts';
 import { type Column, Figure, Opens, Table } from '../../ui/index.ts';
-import { isOwing, isSome, moneyIn, type StaveMoney } from './sums.ts';
+import { isOwing, isSome, moneyIn, type OwedMoney, type PayerOwed, payersIn } from './sums.ts';
 import type { StaveJson } from './view.ts';
 import './owed.css';
 
-interface OwedRow extends StaveMoney {
-  readonly key: string;
-  readonly stave: StaveJson;
-}
-
 export function OwedTable({ staves }: { staves: readonly StaveJson[] }) {
-  const rows = staves.flatMap(rowsOf);
+  const rows = payersIn(staves);
   if (rows.length === 0) return <p>{season('owedNone')}</p>;
   return (
     <Table
       caption={season('owedTitle')}
       captionUnseen
-      rowKey={({ key }) => key}
+      rowKey={({ payer, name, currency }) => `${payer} ${name} ${currency}`}
       rows={rows}
       columns={[
         {
           key: 'name',
           head: season('owedWho'),
-          cell: ({ stave }) => <From stave={stave} />,
+          cell: (owed) => <From owed={owed} />,
           sum: season('total'),
         },
         ...figures(moneyIn(staves).filter(isOwing)),
@@ -34,14 +29,8 @@ export function OwedTable({ staves }: { staves: readonly StaveJson[] }) {
   );
 }
 
-function rowsOf(stave: StaveJson): OwedRow[] {
-  return stave.money
-    .filter(isOwing)
-    .map((money) => ({ ...money, key: `${stave.party} ${money.currency}`, stave }));
-}
-
-function figures(sums: readonly StaveMoney[]): Column<OwedRow>[] {
-  const column = (key: 'toInvoice' | 'owed' | 'overdue', head: string): Column<OwedRow> => ({
+function figures(sums: readonly OwedMoney[]): Column<PayerOwed>[] {
+  const column = (key: 'toInvoice' | 'owed' | 'overdue', head: string): Column<PayerOwed> => ({
     key,
     head,
     figure: true,
@@ -60,7 +49,7 @@ function figures(sums: readonly StaveMoney[]): Column<OwedRow>[] {
 }
 
 /** An amount; nought is left to its column. */
-function Owed({ of, which }: { of: StaveMoney; which: 'toInvoice' | 'owed' | 'overdue' }) {
+function Owed({ of, which }: { of: OwedMoney; which: 'toInvoice' | 'owed' | 'overdue' }) {
   if (!isSome(of[which])) return null;
   return (
     <span className={which === 'overdue' ? 'overdue' : undefined}>
@@ -69,15 +58,25 @@ function Owed({ of, which }: { of: StaveMoney; which: 'toInvoice' | 'owed' | 'ov
   );
 }
 
-function From({ stave }: { stave: StaveJson }) {
+function From({ owed }: { owed: PayerOwed }) {
+  const summary = (
+    <span>
+      {owed.name}
+      {isSome(owed.beyond) && (
+        <span className="aside owed-beyond">
+          <OwedWord of={owed} which="beyond" />
+        </span>
+      )}
+    </span>
+  );
   return (
-    <Opens summary={<span>{stave.name}</span>}>
+    <Opens summary={summary}>
       <ul className="owed-by">
-        {stave.owing.map((owing) => (
-          <li key={owing.engagement}>
-            <Link href={`/engagements/${owing.engagement}`}>{owing.title}</Link>
-            {(['toInvoice', 'owed', 'overdue'] as const).map((which) => (
-              <OwedWord key={which} of={owing} which={which} />
+        {owed.from.map((part) => (
+          <li key={part.engagement}>
+            <Link href={`/engagements/${part.engagement}`}>{part.title}</Link>
+            {(['toInvoice', 'beyond', 'owed', 'overdue'] as const).map((which) => (
+              <OwedWord key={which} of={part} which={which} />
             ))}
           </li>
         ))}
@@ -86,9 +85,14 @@ function From({ stave }: { stave: StaveJson }) {
   );
 }
 
-const WORDS = { toInvoice: 'amountToInvoice', owed: 'owed', overdue: 'amountOverdue' } as const;
+const WORDS = {
+  toInvoice: 'amountToInvoice',
+  beyond: 'amountBeyond',
+  owed: 'owed',
+  overdue: 'amountOverdue',
+} as const;
 
-function OwedWord({ of, which }: { of: StaveMoney; which: keyof typeof WORDS }) {
+function OwedWord({ of, which }: { of: OwedMoney; which: keyof typeof WORDS }) {
   if (!isSome(of[which])) return null;
   const amount = sayMoney(of[which], of.currency);
   return (

@@ -1,7 +1,7 @@
 // The season in a few sentences: its hours, its money.
 import { season } from '../../catalogue/season.ts';
 import { sayHours, sayMoney } from '../../locale.ts';
-import { isOwing, isSome, minutesByStanding, moneyIn, type StaveMoney } from './sums.ts';
+import { isOwing, isSome, minutesByStanding, moneyIn, type OwedMoney } from './sums.ts';
 import type { StaveJson, WeekInView } from './view.ts';
 
 interface SummingProps {
@@ -27,10 +27,11 @@ function sayWork({ staves, weeks, whole }: SummingProps): string {
   });
 }
 
-function sayOwing({ currency, toInvoice, owed, overdue }: StaveMoney): string[] {
+function sayOwing({ currency, toInvoice, beyond, owed, overdue }: OwedMoney): string[] {
   const amount = sayMoney(owed, currency);
   return [
     ...(isSome(toInvoice) ? [season('sumToInvoice', { amount: sayMoney(toInvoice, currency) })] : []),
+    ...(isSome(beyond) ? [season('sumBeyond', { amount: sayMoney(beyond, currency) })] : []),
     ...(isSome(owed)
       ? [season(isSome(overdue) ? 'sumOverdue' : 'sumOwed', { amount, overdue: sayMoney(overdue, currency) })]
       : []),

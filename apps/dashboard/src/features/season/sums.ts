@@ -1,23 +1,72 @@
 // What a season comes to: money by currency, minutes by standing.
 import { type Currency, currency, fromDecimal, money, toDecimal, total } from '@colla/money';
 import { granted } from '@colla/refusal';
+import { spokenLocale } from '../../locale.ts';
 import { type StaveJson, type WeekInView, WORKING, type Working } from './view.ts';
 
-export type StaveMoney = StaveJson['money'][number];
+type StaveMoney = StaveJson['money'][number];
+type Owing = StaveJson['owing'][number];
 
-/** The staves' money added up, one sum a currency, as decimal text. */
-export function moneyIn(staves: readonly StaveJson[]): StaveMoney[] {
-  const all = staves.flatMap((stave) => stave.money);
-  return [...new Set(all.map((each) => each.currency))].map((code) => {
-    const of = granted(currency(code));
-    const parts = all.filter((each) => each.currency === code);
-    const sum = (name: 'toInvoice' | 'owed' | 'overdue') =>
-      added(
-        parts.map((each) => each[name]),
-        of,
-      );
-    return { currency: code, toInvoice: sum('toInvoice'), owed: sum('owed'), overdue: sum('overdue') };
-  });
+/** What is to be had in one currency, as decimal text. */
+export interface OwedMoney {
+  readonly currency: string;
+  readonly toInvoice: string;
+  /** Invoiced beyond what is owed now. */
+  readonly beyond: string;
+  readonly owed: string;
+  readonly overdue: string;
+}
+
+/** What one payer owes, and the engagements that it comes from. */
+export interface PayerOwed extends OwedMoney {
+  readonly payer: string;
+  readonly name: string;
+  readonly from: readonly (OwedMoney & Pick<Owing, 'engagement' | 'title'>)[];
+}
+
+/** Who owes something, by name and currency, whatever stave it stands on. */
+export function payersIn(staves: readonly StaveJson[]): PayerOwed[] {
+  const all = staves.flatMap(({ owing }) => owing);
+  return grouped(all, ({ payer, payerName, currency }) => `${payer || payerName} ${currency}`)
+    .flatMap((parts) => {
+      const [first] = parts;
+      if (!first) return [];
+      const from = parts.map(({ engagement, title, ...part }) => ({ engagement, title, ...sumOf([part]) }));
+      return [{ payer: first.payer, name: first.payerName, from, ...sumOf(parts) }];
+    })
+    .sort((a, b) => a.name.localeCompare(b.name, spokenLocale()));
+}
+
+/** The staves' money added up, one sum a currency. */
+export function moneyIn(staves: readonly StaveJson[]): OwedMoney[] {
+  const all = staves.flatMap(({ owing }) => owing);
+  return grouped(all, ({ currency }) => currency).map(sumOf);
+}
+
+function grouped(all: readonly Owing[], by: (owing: Owing) => string): Owing[][] {
+  const groups = new Map<string, Owing[]>();
+  for (const owing of all) groups.set(by(owing), [...(groups.get(by(owing)) ?? []), owing]);
+  return [...groups.values()];
+}
+
+/** Parts in one currency, added up; what was asked too much of one payer is told apart from what is left to ask. */
+function sumOf(parts: readonly StaveMoney[]): OwedMoney {
+  const code = parts[0]?.currency ?? '';
+  const of = granted(currency(code));
+  const sum = (amounts: readonly string[]) => added(amounts, of);
+  const asked = parts.map(({ toInvoice }) => toInvoice);
+  const beyond = asked.filter(isBelowNought).map((amount) => amount.slice(1));
+  return {
+    currency: code,
+    toInvoice: sum(asked.filter((amount) => !isBelowNought(amount))),
+    beyond: sum(beyond),
+    owed: sum(parts.map(({ owed }) => owed)),
+    overdue: sum(parts.map(({ overdue }) => overdue)),
+  };
+}
+
+function isBelowNought(amount: string): boolean {
+  return amount.startsWith('-');
 }
 
 function added(amounts: readonly string[], of: Currency): string {
@@ -25,9 +74,9 @@ function added(amounts: readonly string[], of: Currency): string {
   return toDecimal(total(parts, of).amount, of);
 }
 
-/** Whether there is anything to ask for. */
-export function isOwing({ toInvoice, owed }: StaveMoney): boolean {
-  return isSome(toInvoice) || isSome(owed);
+/** Whether there is anything to ask for, or something to give back. */
+export function isOwing({ toInvoice, beyond, owed }: OwedMoney): boolean {
+  return isSome(toInvoice) || isSome(beyond) || isSome(owed);
 }
 
 /** Whether an amount is not nought. */
