@@ -41,7 +41,7 @@ export const mayImport: Record<string, readonly string[]> = {
   store: domain,
   paper: domain,
   api: [...domain, 'example', 'paper', 'store', 'wire', 'infra'],
-  dashboard: [...domain, 'wire'],
+  dashboard: [...domain, 'example', 'wire'],
   e2e: [...domain, 'example', 'infra'],
   infra: [...domain, 'example', 'paper', 'store', 'wire'],
 };

@@ -264,6 +264,69 @@ const church: WrittenClause[] = [
   { id: 'payment', kind: 'payment', terms: { due: [{ event: 'invoice', days: 30 }] } },
 ];
 
+/** What a department pays a pianist of its staff: the hours of a week, but a week costs it no more than so much. */
+const pay: WrittenClause[] = [
+  {
+    id: 'hours',
+    kind: 'hourly',
+    for: { calls: ['rehearsal', 'dress rehearsal', 'lesson', 'coaching', 'class'] },
+    terms: { price: '27.00', minimum: 30, increment: 15, time: 'longer' },
+  },
+  {
+    id: 'week',
+    kind: 'limit',
+    terms: { what: 'Hours of a full week', on: ['hours'], each: 'week', most: '640.00' },
+  },
+  {
+    id: 'performance',
+    kind: 'fixed',
+    for: { calls: ['recital', 'competition round'] },
+    terms: { price: '96.00', includes: 120, beyond: { price: '27.00', per: 60, increment: 30 } },
+  },
+  { id: 'hearing', kind: 'fixed', for: { calls: ['jury', 'exam', 'audition'] }, terms: { price: '21.00' } },
+  { id: 'service', kind: 'fixed', for: { calls: ['service'] }, terms: { price: '58.00' } },
+  {
+    id: 'sunday',
+    kind: 'supplement',
+    for: { days: ['sunday', 'public holiday'] },
+    terms: { what: 'Sundays and holidays', by: { as: 'share', share: 5000 } },
+  },
+  {
+    id: 'learning',
+    kind: 'fixed',
+    terms: { price: '18.00', each: 'requested work', what: 'Learning a work asked for' },
+  },
+  {
+    id: 'notice',
+    kind: 'cancellation',
+    terms: {
+      clock: 'hours',
+      scale: [{ before: 24, owes: { owes: 'nothing' } }],
+      otherwise: { owes: 'share', share: 5000 },
+    },
+  },
+  { id: 'payment', kind: 'payment', terms: { due: [{ event: 'invoice', days: 10 }] } },
+];
+
+const NAMES = {
+  hours: 'Example: by the hour',
+  recital: 'Example: recital package',
+  rounds: 'Example: competition by rounds',
+  school: 'Example: school with hours covered',
+  church: 'Example: church services',
+  pay: 'Example: staff pay',
+} as const;
+
+/** The tariffs that somebody can start from. */
+export type StartName = keyof typeof NAMES;
+export const STARTS = Object.keys(NAMES) as StartName[];
+
+/** A tariff to start from, as written, in its first version. Its currency is euro; its figures are to be replaced. */
+export function startingTariff(name: StartName, from: string): WrittenTariff {
+  const clauses = { hours: byTheHour('48.00'), recital, rounds, school, church, pay }[name];
+  return read(NAMES[name], { version: 1, from }, clauses).written;
+}
+
 /** Every version of each tariff, oldest first. The hour became dearer at `newPrices`. */
 export function exampleTariffs(days: {
   oldPrices: Temporal.PlainDate;
@@ -272,14 +335,11 @@ export function exampleTariffs(days: {
   const first = { version: 1, from: days.oldPrices.toString() };
   const second = { version: 2, from: days.newPrices.toString() };
   return {
-    hours: [
-      read('Example: by the hour', first, byTheHour('46.00')),
-      read('Example: by the hour', second, byTheHour('48.00')),
-    ],
-    recital: [read('Example: recital package', first, recital)],
-    rounds: [read('Example: competition by rounds', first, rounds)],
-    school: [read('Example: school with hours covered', first, school)],
-    church: [read('Example: church services', first, church)],
+    hours: [read(NAMES.hours, first, byTheHour('46.00')), read(NAMES.hours, second, byTheHour('48.00'))],
+    recital: [read(NAMES.recital, first, recital)],
+    rounds: [read(NAMES.rounds, first, rounds)],
+    school: [read(NAMES.school, first, school)],
+    church: [read(NAMES.church, first, church)],
   };
 }
 
