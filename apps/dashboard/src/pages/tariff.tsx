@@ -1,19 +1,22 @@
-// What one tariff says; the same address writes its next version, and `/tariffs/new` the first of a new one.
-import { currency } from '@colla/money';
-import { granted } from '@colla/refusal';
+// What one tariff says; the same address writes its next version, `/tariffs/new` the first of a new one, and
+// `/tariffs/compare` sets two side by side.
+import type { WrittenTariff } from '@colla/rates';
 import type { OrganisationJson, TariffWholeJson } from '@colla/wire';
 import { useState } from 'react';
-import { useLocation } from 'wouter';
 import { useAnswer, useSend } from '../books.ts';
 import { tariffs as say } from '../catalogue/tariffs.ts';
 import { StatementView } from '../features/statements/statement-view.tsx';
-import { openDraft, type TariffDraft } from '../features/tariffs/draft.ts';
+import { Further } from '../features/tariffs/further.tsx';
+import { RaiseDialog } from '../features/tariffs/raise-dialog.tsx';
+import { draftOf } from '../features/tariffs/starts.ts';
 import { TariffEditor } from '../features/tariffs/tariff-editor.tsx';
 import { TariffSentences } from '../features/tariffs/tariff-sentences.tsx';
 import { todayIn } from '../local-time.ts';
-import { sayDay, spokenLocale } from '../locale.ts';
+import { sayDay } from '../locale.ts';
 import { Button, Page, useStatus } from '../ui/index.ts';
 import { ShownPage } from './shown-page.tsx';
+import { CompareTariffs } from './tariff-compare.tsx';
+import { NewTariff } from './tariff-new.tsx';
 
 export function Screen({ id = 'new' }: { id?: string | undefined }) {
   const organisation = useAnswer('getOrganisation', {});
@@ -22,6 +25,8 @@ export function Screen({ id = 'new' }: { id?: string | undefined }) {
       {(organisation) =>
         id === 'new' ? (
           <NewTariff organisation={organisation} />
+        ) : id === 'compare' ? (
+          <CompareTariffs organisation={organisation} />
         ) : (
           <Tariff id={id} organisation={organisation} />
         )
@@ -30,50 +35,26 @@ export function Screen({ id = 'new' }: { id?: string | undefined }) {
   );
 }
 
-function NewTariff({ organisation }: { organisation: OrganisationJson }) {
-  const { send, busy, problem } = useSend('addTariff');
-  const [, goTo] = useLocation();
-  const status = useStatus();
-  const keep = async (body: Parameters<typeof send>[0]['body']) => {
-    const kept = await send({ body });
-    if (!kept) return;
-    status(say('kept', { name: kept.name }));
-    goTo(`/tariffs/${kept.id}`);
-  };
-  return (
-    <Page title={say('newTitle')} under={say('newUnder')}>
-      <TariffEditor
-        start={emptyDraft(organisation)}
-        of="new tariff"
-        zone={organisation.zone}
-        busy={busy}
-        problem={problem}
-        show={(of) => <StatementView of={of} />}
-        onKeep={keep}
-        onGiveUp={() => goTo('/tariffs')}
-      />
-    </Page>
-  );
-}
-
-function emptyDraft({ currency, zone }: OrganisationJson): TariffDraft {
-  return { name: '', currency, from: todayIn(zone), note: '', clauses: [] };
-}
-
 function Tariff({ id, organisation }: { id: string; organisation: OrganisationJson }) {
   const answer = useAnswer('getTariff', { params: { id } });
-  const [writing, setWriting] = useState(false);
+  const [writing, setWriting] = useState<WrittenTariff>();
+  const [raising, setRaising] = useState(false);
   return (
     <ShownPage answer={answer} what={say('fetchingOne')} title={say('title')}>
       {(tariff) =>
         writing ? (
-          <NewVersion tariff={tariff} organisation={organisation} onDone={() => setWriting(false)} />
+          <NewVersion
+            tariff={tariff}
+            written={writing}
+            organisation={organisation}
+            onDone={() => setWriting(undefined)}
+          />
         ) : (
           <Page
             title={tariff.name}
             under={`${tariff.currency}. ${say('since', { version: tariff.latest.version, day: sayDay(tariff.latest.from) })}.`}
             actions={
-              <Button kind="primary" onPress={() => setWriting(true)}>
+              <Button kind="primary" onPress={() => setWriting(tariff.latest.written)}>
                 {say('newVersion')}
               </Button>
             }
@@ -83,6 +64,17 @@ function Tariff({ id, organisation }: { id: string; organisation: OrganisationJs
               tariff={tariff}
               today={todayIn(organisation.zone)}
             />
+            <Further tariff={tariff} onRaise={() => setRaising(true)} />
+            {raising && (
+              <RaiseDialog
+                written={tariff.latest.written}
+                onClose={() => setRaising(false)}
+                onTake={(written) => {
+                  setRaising(false);
+                  setWriting(written);
+                }}
+              />
+            )}
           </Page>
         )
       }
@@ -92,17 +84,16 @@ function Tariff({ id, organisation }: { id: string; organisation: OrganisationJs
 
 interface NewVersionProps {
   tariff: TariffWholeJson;
+  /** What the new version starts from. */
+  written: WrittenTariff;
   organisation: OrganisationJson;
   onDone: () => void;
 }
 
-function NewVersion({ tariff, organisation, onDone }: NewVersionProps) {
+function NewVersion({ tariff, written, organisation, onDone }: NewVersionProps) {
   const { send, busy, problem } = useSend('addTariffVersion');
   const status = useStatus();
-  const [start] = useState(() => {
-    const reader = { currency: granted(currency(tariff.currency)), locale: spokenLocale() };
-    return { ...openDraft(tariff.latest.written, reader), from: todayIn(organisation.zone) };
-  });
+  const [start] = useState(() => ({ ...draftOf(written), from: todayIn(organisation.zone) }));
   const keep = async (body: Parameters<typeof send>[0]['body']) => {
     const kept = await send({ params: { id: tariff.id }, body });
     if (!kept) return;

@@ -13,9 +13,12 @@ export function Screen() {
       under={say('under')}
       actions={
         some && (
-          <ButtonLink to="/tariffs/new" kind="primary">
-            {say('add')}
-          </ButtonLink>
+          <>
+            <ButtonLink to="/tariffs/new" kind="primary">
+              {say('add')}
+            </ButtonLink>
+            <ButtonLink to="/tariffs/compare">{say('compareTwo')}</ButtonLink>
+          </>
         )
       }
     >

@@ -56,6 +56,7 @@ export function VariantField({ title, shape, fields, at, filling, onChange, insi
 }
 
 interface ListFieldProps extends Held {
+  optional: boolean;
   shape: Extract<Shape, { is: 'list' }>;
   items: readonly Typed[];
   /** Draws one item. */
@@ -63,7 +64,7 @@ interface ListFieldProps extends Held {
 }
 
 /** A list of groups: each can be taken out, another added. */
-export function ListField({ title, shape, items, at, filling, onChange, inside }: ListFieldProps) {
+export function ListField({ title, optional, shape, items, at, filling, onChange, inside }: ListFieldProps) {
   const wrong = slipsAt(filling.slips, at);
   const change = (place: number) => (value: Typed) =>
     onChange(items.map((other, index) => (index === place ? value : other)));
@@ -76,7 +77,7 @@ export function ListField({ title, shape, items, at, filling, onChange, inside }
           // biome-ignore lint/suspicious/noArrayIndexKey: a step has no name but its place
           <li key={place}>
             {inside(item, place, change(place))}
-            {items.length > shape.least && (
+            {(optional || items.length > shape.least) && (
               <Button
                 kind="quiet"
                 label={say('removeItemLabel', { number: place + 1, title })}

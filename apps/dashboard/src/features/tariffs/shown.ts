@@ -38,7 +38,7 @@ function type(shape: Shape, written: unknown, optional: boolean, reader: Reader)
     case 'list':
       return Array.isArray(written)
         ? written.map((item) => type(shape.of, item, false, reader))
-        : Array.from({ length: shape.least }, () => type(shape.of, undefined, false, reader));
+        : Array.from({ length: optional ? 0 : shape.least }, () => type(shape.of, undefined, false, reader));
     case 'group':
       return written === undefined && optional ? undefined : typeFields(shape.parts, written, reader);
     case 'variant':

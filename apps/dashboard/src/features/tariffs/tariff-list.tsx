@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { sayDay, sayNumber } from '../../locale.ts';
 import { ButtonLink, type Column, Empty, Table } from '../../ui/index.ts';
+import { ExampleMenu } from './example-menu.tsx';
 
 const columns: readonly Column<TariffJson>[] = [
   { key: 'name', head: say('name'), cell: ({ id, name }) => <Link href={`/tariffs/${id}`}>{name}</Link> },
@@ -29,6 +30,8 @@ export function TariffList({ tariffs }: { tariffs: readonly TariffJson[] }) {
         <ButtonLink to="/tariffs/new" kind="primary">
           {say('add')}
         </ButtonLink>
+        <h3>{say('startFromExample')}</h3>
+        <ExampleMenu />
       </Empty>
     );
   }

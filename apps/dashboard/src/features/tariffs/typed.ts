@@ -106,6 +106,7 @@ function writeMany(
       return shape.least === 0 ? nothing : missing(asked, 'wantedOne');
     }
     case 'list': {
+      if (asked.optional && itemsOf(typed).length === 0) return nothing;
       const items = itemsOf(typed).map((item, index) =>
         write(shape.of, item, { ...asked, optional: false, pointer: `${asked.pointer}/${index}` }, reader),
       );

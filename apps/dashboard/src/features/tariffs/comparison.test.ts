@@ -1,0 +1,53 @@
+// Two tariffs are tried on one engagement, clause beside clause.
+
+import { readTariff, type WrittenClause } from '@colla/rates';
+import { granted } from '@colla/refusal';
+import { expect, it } from 'vitest';
+import { type ComparedRow, compareOn } from './comparison.ts';
+import { startingExamples } from './example.ts';
+
+const said = { locale: 'en-GB', zone: 'Europe/London' };
+
+function tariff(...clauses: WrittenClause[]) {
+  return granted(readTariff({ name: 'Any', currency: 'GBP', version: 1, from: '2026-01-01', clauses }));
+}
+
+function amounts(rows: readonly ComparedRow[]) {
+  return rows.map(({ one, other }) => [one?.clause, one?.amount, other?.clause, other?.amount]);
+}
+
+const lesson = (id: string, price: string) => ({
+  id,
+  kind: 'hourly',
+  for: { calls: ['lesson'] as const },
+  terms: { price },
+});
+const exam = { id: 'exam', kind: 'fixed', for: { calls: ['exam'] as const }, terms: { price: '60.00' } };
+
+it('clauses of one name stand together, then those of one kind, and the rest alone', () => {
+  const one = tariff(lesson('lesson', '40.00'), exam);
+  const other = tariff({ ...exam, terms: { price: '66.00' } }, lesson('hours', '44.00'), {
+    id: 'sunday',
+    kind: 'supplement',
+    terms: { what: 'More', by: { as: 'amount', amount: '5.00', each: 'engagement' } },
+  });
+  // One lesson of an hour and one exam.
+  const { rows } = compareOn(startingExamples(one).whole, one, other, said);
+  expect(amounts(rows)).toEqual([
+    ['lesson', 4_000n, 'hours', 4_400n],
+    ['exam', 6_000n, 'exam', 6_600n],
+    [undefined, undefined, 'sunday', 500n],
+  ]);
+});
+
+it('a tax that is added is a row of its own, and the rows come to the total', () => {
+  const tax = { id: 'tax', kind: 'tax', terms: { name: 'VAT', rate: 2000 } };
+  const one = tariff(exam);
+  const other = tariff(exam, tax);
+  const compared = compareOn(startingExamples(one).whole, one, other, said);
+  expect(amounts(compared.rows)).toEqual([
+    ['exam', 6_000n, 'exam', 6_000n],
+    [undefined, undefined, 'tax', 1_200n],
+  ]);
+  expect([compared.one?.total, compared.other?.total]).toEqual([6_000n, 7_200n]);
+});

@@ -1,0 +1,27 @@
+// What else can be done with a tariff: set it beside another, raise it, take it into a new season or out as a file.
+import { readTariff } from '@colla/rates';
+import { granted } from '@colla/refusal';
+import type { TariffWholeJson } from '@colla/wire';
+import { tariffs as say } from '../../catalogue/tariffs.ts';
+import { Button, ButtonLink, Buttons, Part, useStatus } from '../../ui/index.ts';
+import { fileName, writeFile } from './file.ts';
+import { saveAs } from './save-as.ts';
+
+export function Further({ tariff, onRaise }: { tariff: TariffWholeJson; onRaise: () => void }) {
+  const { written } = tariff.latest;
+  const status = useStatus();
+  const save = () => {
+    saveAs(fileName(written), writeFile(granted(readTariff(written))));
+    status(say('exported', { name: tariff.name, version: written.version }));
+  };
+  return (
+    <Part title={say('further')}>
+      <Buttons>
+        <Button onPress={onRaise}>{say('raise')}</Button>
+        <ButtonLink to={`/tariffs/new?of=${tariff.id}`}>{say('duplicate')}</ButtonLink>
+        <ButtonLink to={`/tariffs/compare?one=${tariff.id}`}>{say('compare')}</ButtonLink>
+        <Button onPress={save}>{say('exportIt')}</Button>
+      </Buttons>
+    </Part>
+  );
+}

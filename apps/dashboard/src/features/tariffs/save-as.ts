@@ -1,0 +1,10 @@
+// Hands a text to the browser to be saved as a file.
+
+export function saveAs(name: string, text: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  URL.revokeObjectURL(address);
+}
