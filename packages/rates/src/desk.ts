@@ -9,13 +9,13 @@ import type { Charge } from './charge.ts';
 import type { Cost, Facts } from './facts.ts';
 import type { EventDay } from './fields.ts';
 import { groupsOf } from './groups.ts';
-import type { ClauseHead, Rivalry } from './kind.ts';
+import type { ClauseHead, Counting, Rivalry, Times } from './kind.ts';
 import type { Category, Line, Quantity } from './line.ts';
 import type { Each, Occasion } from './occasion.ts';
 import { asksOfCalls, fitsCall, fitsEngagement } from './selector.ts';
 import type { Verdict } from './verdict.ts';
 import type { Voice } from './voice.ts';
-import { whenOf } from './when.ts';
+import { waitedMinutes, whenOf } from './when.ts';
 
 /** A call that counts, and how much of it other clauses have taken. */
 export interface Item {
@@ -24,6 +24,8 @@ export interface Item {
   readonly planned: number;
   /** Minutes as played, or as planned where it was not played. */
   readonly played: number;
+  /** Minutes that count, as the clause that prices it says; as played where it says nothing. */
+  readonly counted: number;
   /** Minutes covered by entitlements and packages. */
   covered: number;
   /** True once a clause has put a price on it or covers it whole. */
@@ -107,8 +109,12 @@ export class Desk {
     readonly asOf: Temporal.ZonedDateTime,
     /** The clauses that price calls, and those that judge fallen ones, the closer before the looser. */
     private readonly rivals: Readonly<Record<Rivalry, readonly ClauseHead[]>>,
+    /** How the clauses count that count otherwise than as played, by id. */
+    private readonly counting: ReadonlyMap<string, Counting>,
   ) {
-    this.items = facts.calls.filter((call) => counts(call, facts.offered)).map(itemOf);
+    this.items = facts.calls
+      .filter((call) => counts(call, facts.offered))
+      .map((call) => itemOf(call, (times) => this.countedOf(call, times)));
     this.byCall = new Map(this.items.map((item) => [item.call.id, item]));
   }
 
@@ -225,6 +231,12 @@ export class Desk {
     return this.rivals[rivalry].find((clause) => fitsCall(clause.for, call, this.facts));
   }
 
+  private countedOf(call: Call, times: Times): number {
+    if (this.counting.size === 0) return times.played;
+    const count = this.counting.get(this.closest(call, 'price')?.id ?? '');
+    return count ? count(times) : times.played;
+  }
+
   /** Writes a line. Its amount is rate × quantity, rounded once. */
   charge(clause: ClauseHead, charge: Charge): Line {
     const { quantity, rate, sign = 1n } = charge;
@@ -280,10 +292,11 @@ export function categoryOf(call: Call): Category {
   return call.kind === 'other' ? 'other' : 'rehearsal';
 }
 
-function itemOf(call: Call): Item {
+function itemOf(call: Call, count: Counting): Item {
   const planned = whenOf(call.planned).minutes;
   const played = whenOf(timesOf(call)).minutes;
-  return { call, planned, played, covered: 0, settled: false, verdict: undefined };
+  const counted = count({ planned, played, waited: waitedMinutes(call) });
+  return { call, planned, played, counted, covered: 0, settled: false, verdict: undefined };
 }
 
 /** Held calls count only while the whole is an offer, and then only if nothing has to happen first. */

@@ -46,6 +46,16 @@ export interface ClauseHead {
   readonly payer: string;
 }
 
+/** Minutes of a call: as planned, as played, and waited between the agreed start and the real one. */
+export interface Times {
+  readonly planned: number;
+  readonly played: number;
+  readonly waited: number;
+}
+
+/** The minutes of a call that count, for what covers it and for what charges it alike. */
+export type Counting = (times: Times) => number;
+
 /** One worked case: what is given, in words and facts, and what is owed, by hand. */
 export interface Example<Written> {
   readonly case: string;
@@ -101,6 +111,8 @@ export interface ClauseKind<Kind extends string, Schema extends z.ZodType> {
     start: Temporal.ZonedDateTime,
     holidays: ReadonlySet<string>,
   ) => Temporal.ZonedDateTime[];
+  /** How it counts the minutes of a call it prices; as played where left out. */
+  readonly counts?: (terms: z.output<Schema>) => Counting | undefined;
   /** What it makes of a debt that is paid late. */
   readonly late?: (terms: z.output<Schema>, debt: Debt, place: LatePlace) => OrRefusal<LateCharge>;
   /** What it does, phase by phase. */

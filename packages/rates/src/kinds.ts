@@ -4,7 +4,7 @@ import type { Temporal } from '@colla/calendar';
 import type { OrRefusal } from '@colla/refusal';
 import { menu } from './clauses/index.ts';
 import type { Desk } from './desk.ts';
-import type { ClauseHead, Phase, Rivalry } from './kind.ts';
+import type { ClauseHead, Counting, Phase, Rivalry } from './kind.ts';
 import type { Debt, LateCharge, LatePlace } from './late.ts';
 import type { Selector } from './selector.ts';
 import type { Clause } from './tariff.ts';
@@ -27,6 +27,7 @@ interface AnyKind {
     start: Temporal.ZonedDateTime,
     holidays: ReadonlySet<string>,
   ) => Temporal.ZonedDateTime[];
+  readonly counts?: (terms: unknown) => Counting | undefined;
   readonly late?: (terms: unknown, debt: Debt, place: LatePlace) => OrRefusal<LateCharge>;
   readonly phases: Partial<Record<Phase, (terms: unknown, desk: Desk, clause: ClauseHead) => void>>;
 }
@@ -67,4 +68,9 @@ export function rankOf(clause: Clause): number {
 /** The kinds of clause it cannot do without. */
 export function needsOf(clause: Clause): readonly string[] {
   return kindOf(clause).needs?.(clause.terms) ?? [];
+}
+
+/** How it counts the minutes of a call it prices; undefined where it counts them as played. */
+export function countingOf(clause: Clause): Counting | undefined {
+  return kindOf(clause).counts?.(clause.terms);
 }

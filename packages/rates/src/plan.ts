@@ -1,14 +1,16 @@
 // The order in which a tariff's clauses do their work, worked out once for each tariff.
 
 import type { Desk } from './desk.ts';
-import { type ClauseHead, PHASES, type Phase, type Rivalry } from './kind.ts';
-import { kindOf, namesOf, rankOf, rivalryOf } from './kinds.ts';
+import { type ClauseHead, type Counting, PHASES, type Phase, type Rivalry } from './kind.ts';
+import { countingOf, kindOf, namesOf, rankOf, rivalryOf } from './kinds.ts';
 import { closer, fitsEngagement } from './selector.ts';
 import type { Clause, Tariff } from './tariff.ts';
 
 interface Plan {
   readonly steps: readonly Step[];
   readonly rivals: Readonly<Record<Rivalry, readonly ClauseHead[]>>;
+  /** How the clauses count that count otherwise than as played, by id. */
+  readonly counting: ReadonlyMap<string, Counting>;
 }
 
 /** A tariff's clauses in the order of the phases, worked out once for each tariff. */
@@ -22,6 +24,7 @@ export function planOf(tariff: Tariff): Plan {
   const plan: Plan = {
     steps: afterThoseTheyName(byPhase),
     rivals: { price: rivalsOf(tariff, 'price'), fall: rivalsOf(tariff, 'fall') },
+    counting: countingsOf(tariff),
   };
   plans.set(tariff, plan);
   return plan;
@@ -68,4 +71,13 @@ function rivalsOf(tariff: Tariff, rivalry: Rivalry): ClauseHead[] {
   const rivals = tariff.clauses.filter((clause) => rivalryOf(clause) === rivalry);
   const closerThan = (clause: Clause) => rivals.filter((other) => closer(other.for, clause.for)).length;
   return rivals.toSorted((one, other) => closerThan(one) - closerThan(other));
+}
+
+function countingsOf({ clauses }: Tariff): Map<string, Counting> {
+  return new Map(
+    clauses.flatMap((clause) => {
+      const counting = countingOf(clause);
+      return counting ? [[clause.id, counting] as const] : [];
+    }),
+  );
 }

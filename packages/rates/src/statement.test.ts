@@ -195,6 +195,21 @@ describe('hours that a department covers', () => {
     expect([used('2026-03-04T09:00'), used('2026-03-02T09:00')]).toEqual([[60], [0]]);
   });
 
+  it.each([
+    [29, '45.00'],
+    [30, '30.00'],
+  ])('are the hours that count: %i minutes of an hour planned and half played leave %s', (minutes, owed) => {
+    const some = { ...covered, terms: { minutes } };
+    const asPlanned = { ...hours, terms: { price: '60.00', time: 'planned' } };
+    expect(total([some, asPlanned], { calls: ['rehearsal 60 late 30'] })).toBe(owed);
+  });
+
+  it('count towards the minimum: one minute of an hour at least leaves 59', () => {
+    const one = { ...covered, terms: { minutes: 1 } };
+    const atLeast = { ...hours, terms: { price: '60.00', minimum: 60 } };
+    expect(total([one, atLeast], { calls: ['rehearsal 25'] })).toBe('59.00');
+  });
+
   it('make up no minimum a second time: ten minutes beyond are a quarter hour, not an hour', () => {
     const atLeast = { ...hours, terms: { price: '40.00', minimum: 60 } };
     expect(total([covered, atLeast], { calls: ['rehearsal 130'] })).toBe('10.00');

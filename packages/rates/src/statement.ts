@@ -163,7 +163,8 @@ function asAgreed(call: Call): Call {
 }
 
 function deskFor(facts: Facts, { tariff, locale }: Terms, asOf: Temporal.ZonedDateTime): Desk {
-  return new Desk(facts, voice(locale, tariff.currency), asOf, planOf(tariff).rivals);
+  const { rivals, counting } = planOf(tariff);
+  return new Desk(facts, voice(locale, tariff.currency), asOf, rivals, counting);
 }
 
 function shown(desk: Desk, tariff: Tariff): Statement {

@@ -149,7 +149,7 @@ function drawOne(items: readonly Item[], minutes: number, terms: Terms): { draws
   const row = rowOf(terms.inARow);
   for (const item of firstOf(items, terms.first)) {
     if (draws.length === terms.calls) break;
-    const open = item.played - item.covered;
+    const open = item.counted - item.covered;
     const taken = Math.min(open, left);
     if (taken === 0 || !row(item.call)) continue;
     item.covered += taken;

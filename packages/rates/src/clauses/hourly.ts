@@ -4,10 +4,9 @@ import { chargedMinutes } from '@colla/hours';
 import { z } from 'zod';
 import { categoryOf, type Desk, type Item } from '../desk.ts';
 import { amountField, bandField, minutesField } from '../fields.ts';
-import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
+import { type ClauseHead, type Counting, clauseKind, perCurrency } from '../kind.ts';
 import { capital, sayCalls } from '../selector.ts';
 import { unitOf, type Voice } from '../voice.ts';
-import { waitedMinutes } from '../when.ts';
 import { bandContradiction, sayBand } from './band.ts';
 import { graceContradiction } from './grace.ts';
 
@@ -37,6 +36,7 @@ export const hourly = clauseKind({
   choice: 'price',
   sentence,
   contradictions: (terms) => [...bandContradiction(terms.price, terms.band), ...graceContradiction(terms)],
+  counts: ({ time }) => COUNTINGS[time],
   phases: {
     rates: (terms, desk, clause) => {
       for (const item of desk.toPrice(clause)) price(item, terms, desk, clause);
@@ -76,17 +76,18 @@ export const hourly = clauseKind({
   ],
 });
 
+const COUNTINGS: Readonly<Record<Terms['time'], Counting | undefined>> = {
+  played: undefined,
+  planned: ({ planned }) => planned,
+  longer: ({ planned, played }) => Math.max(planned, played),
+  'from the agreed start': ({ played, waited }) => played + waited,
+};
+
 function price(item: Item, terms: Terms, desk: Desk, clause: ClauseHead): void {
-  const { call, covered, planned, played } = item;
-  const counted = {
-    played,
-    planned,
-    longer: Math.max(played, planned),
-    'from the agreed start': played + waitedMinutes(call),
-  }[terms.time];
-  // The minimum is for the whole call; where part of it is covered already, only what is left is made up.
-  const rounding = covered > 0 ? { ...terms, minimum: 0 } : terms;
-  const charged = chargedMinutes(Math.max(0, counted - covered), rounding);
+  const { call, counted, covered } = item;
+  // The minimum is for the whole call: what is covered of it is made up already.
+  const minimum = Math.max(0, terms.minimum - covered);
+  const charged = chargedMinutes(Math.max(0, counted - covered), { ...terms, minimum });
   item.settled = true;
   if (charged === 0) return;
   desk.charge(clause, {

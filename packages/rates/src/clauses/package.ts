@@ -96,7 +96,7 @@ function take(part: Included, desk: Desk, clause: ClauseHead, taken: Map<Item, n
   for (const item of desk.open(clause)) {
     if (calls === 0 || minutes === 0) return;
     if (!fitsCall(part.of, item.call, desk.facts)) continue;
-    const open = item.played - item.covered;
+    const open = item.counted - item.covered;
     const given = Math.min(open, minutes, part.minutesEach ?? Number.POSITIVE_INFINITY);
     item.covered += given;
     item.settled = given === open;
