@@ -18,7 +18,7 @@ import {
 import { slipsIn } from './inquiry-slips.ts';
 import type { Named } from './naming.ts';
 import { PeopleFields } from './people-fields.tsx';
-import { idsOf, useParties } from './use-parties.ts';
+import { useEntering, useParties } from './use-parties.ts';
 
 interface InquiryFormProps {
   organisation: OrganisationJson;
@@ -41,13 +41,13 @@ function Inquiry(props: InquiryFormProps & { known: readonly Named[] }) {
   const { send, busy, problem } = useSend('addEngagement');
   const [draft, setDraft] = useState(() => emptyInquiry(zone));
   const [wrong, setWrong] = useState<Said>();
-  const [entered] = useState(() => new Map<string, string>());
+  const entering = useEntering(known);
   const status = useStatus();
   const change = (to: Partial<InquiryDraft>) => setDraft({ ...draft, ...to });
   const enter = async () => {
     const errors = slipsIn(draft, known);
     if (errors[0]) return setWrong({ detail: errors[0].detail, errors });
-    const ids = await idsOf(newNames(draft, known), known, entered);
+    const ids = await entering.idsOf(newNames(draft, known));
     if ('detail' in ids) return setWrong(ids);
     setWrong(undefined);
     const engagement = await send({ body: inquiryOf(draft, ids) });
@@ -57,7 +57,7 @@ function Inquiry(props: InquiryFormProps & { known: readonly Named[] }) {
   };
   const foot = (
     <>
-      <Button type="submit" kind="primary" busy={busy}>
+      <Button type="submit" kind="primary" busy={busy || entering.busy}>
         {say('keep')}
       </Button>
       <Button onPress={onGiveUp}>{say('giveUp')}</Button>

@@ -8,7 +8,7 @@ import { changeOf, newNames, type People } from './inquiry.ts';
 import { slipsIn } from './inquiry-slips.ts';
 import type { Named } from './naming.ts';
 import { PeopleFields } from './people-fields.tsx';
-import { idsOf, useParties } from './use-parties.ts';
+import { useEntering, useParties } from './use-parties.ts';
 
 interface PeopleDialogProps {
   engagement: EngagementWholeJson;
@@ -29,14 +29,14 @@ export function PeopleDialog(props: PeopleDialogProps) {
 function PeopleForm({ engagement, known, onClose }: PeopleDialogProps & { known: readonly Named[] }) {
   const { send, busy, problem } = useSend('changeEngagement');
   const [people, setPeople] = useState<People>(() => peopleAsKept(engagement, known));
-  const [entered] = useState(() => new Map<string, string>());
+  const entering = useEntering(known);
   const [wrong, setWrong] = useState<Said>();
   const status = useStatus();
   const keep = async () => {
     const draft = { ...people, calls: [], works: [] };
     const errors = slipsIn(draft, known);
     if (errors[0]) return setWrong({ detail: errors[0].detail, errors });
-    const ids = await idsOf(newNames(draft, known), known, entered);
+    const ids = await entering.idsOf(newNames(draft, known));
     if ('detail' in ids) return setWrong(ids);
     setWrong(undefined);
     if (!(await send({ params: { id: engagement.id }, body: changeOf(people, ids) }))) return;
@@ -45,7 +45,7 @@ function PeopleForm({ engagement, known, onClose }: PeopleDialogProps & { known:
   };
   const foot = (
     <>
-      <Button type="submit" kind="primary" busy={busy}>
+      <Button type="submit" kind="primary" busy={busy || entering.busy}>
         {say('save')}
       </Button>
       <Button onPress={onClose}>{say('giveUp')}</Button>

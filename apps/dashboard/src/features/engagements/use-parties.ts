@@ -37,23 +37,31 @@ async function allParties(): Promise<PartyJson[]> {
   return all;
 }
 
-/**
- * The id of whatever stands in a field, new names entered in turn; or why one could not be entered. Who has been
- * entered is kept in `entered`, so that a second attempt does not enter them twice.
- */
-export async function idsOf(
-  names: readonly string[],
-  known: readonly Named[],
-  entered: Map<string, string>,
-): Promise<ReadonlyMap<string, string> | Problem> {
-  try {
-    for (const name of names) {
-      if (!entered.has(name)) entered.set(name, (await ask('addParty', { body: { name } })).id);
+/** Enters whom the books do not know, and is busy until it has. */
+export interface Entering {
+  /** The id of whatever stands in a field, new names entered in turn; or why one could not be entered. */
+  readonly idsOf: (names: readonly string[]) => Promise<ReadonlyMap<string, string> | Problem>;
+  readonly busy: boolean;
+}
+
+export function useEntering(known: readonly Named[]): Entering {
+  // Kept from one attempt to the next: a second one must not enter them twice.
+  const [entered] = useState(() => new Map<string, string>());
+  const [busy, setBusy] = useState(false);
+  const idsOf = async (names: readonly string[]) => {
+    setBusy(true);
+    try {
+      for (const name of names) {
+        if (!entered.has(name)) entered.set(name, (await ask('addParty', { body: { name } })).id);
+      }
+      return new Map([...known.map(({ as, id }) => [as, id] as const), ...entered]);
+    } catch (no) {
+      return problemOf(no);
+    } finally {
+      setBusy(false);
     }
-  } catch (no) {
-    return problemOf(no);
-  }
-  return new Map([...known.map(({ as, id }) => [as, id] as const), ...entered]);
+  };
+  return { idsOf, busy };
 }
 
 function problemOf(no: unknown): Problem {
