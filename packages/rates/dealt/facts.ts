@@ -1,9 +1,9 @@
 // Engagements as fast-check deals them: any calls, journeys and costs, in any order.
 
-import { Temporal } from '@colla/calendar';
+import { type Season, Temporal } from '@colla/calendar';
 import type { Call, CallKind, Standing } from '@colla/hours';
 import fc from 'fast-check';
-import type { Facts } from '../src/facts.ts';
+import type { Facts, Move } from '../src/facts.ts';
 
 export const midnight = Temporal.ZonedDateTime.from('2026-03-01T00:00[Europe/London]');
 export const kinds: readonly CallKind[] = ['rehearsal', 'lesson', 'recital', 'exam'];
@@ -69,6 +69,25 @@ const legArb = fc.record({
   minutes: fc.integer({ min: 0, max: 300 }),
 });
 
+/** A term that ends within the span of the calls: some are in it, some are not. */
+const spring: Season = {
+  id: 'spring',
+  name: 'spring',
+  from: Temporal.PlainDate.from('2026-01-12'),
+  to: Temporal.PlainDate.from('2026-03-20'),
+};
+
+function movesOf(
+  calls: readonly Call[],
+  moved: readonly { which: number; at: Temporal.ZonedDateTime; was: Temporal.ZonedDateTime }[],
+): Move[] {
+  const { length } = calls;
+  return moved.flatMap(({ which, at, was }) => {
+    const call = calls[which % Math.max(1, length)];
+    return call ? [{ call: call.id, at, was: { start: was, end: was.add({ hours: 1 }) } }] : [];
+  });
+}
+
 const factsOf = (calls: fc.Arbitrary<Omit<Call, 'id'>[]>): fc.Arbitrary<Facts> =>
   fc
     .record({
@@ -78,15 +97,21 @@ const factsOf = (calls: fc.Arbitrary<Omit<Call, 'id'>[]>): fc.Arbitrary<Facts> =
       costs: fc.array(fc.bigInt({ min: 0n, max: 20_000n }), { maxLength: 2 }),
       sharers: fc.integer({ min: 1, max: 3 }),
       pianistClass: fc.constantFrom('student', 'staff'),
+      moved: fc.array(fc.record({ which: fc.nat(), at: instant, was: instant }), { maxLength: 3 }),
+      came: fc.option(fc.integer({ min: -40, max: 40 }), { nil: undefined }),
       offered: fc.boolean(),
     })
-    .map(({ works, legs, costs, ...rest }) => ({
+    .map(({ works, legs, costs, moved, came, ...rest }) => ({
       ...rest,
+      moves: movesOf(rest.calls, moved),
+      terms: [spring],
+      askedAt: midnight.subtract({ days: 3 }),
       programme: works.map((requested, index) => ({
         id: `w${index}`,
         title: `Work ${index}`,
         minutes: 5,
         requested,
+        ...(came === undefined ? {} : { part: { receivedOn: midnight.toPlainDate().add({ days: came }) } }),
       })),
       legs: legs.map(({ thousandths, minutes }, index) => ({
         id: `l${index}`,

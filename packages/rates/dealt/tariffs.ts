@@ -10,7 +10,7 @@ export const money = fc.constantFrom('GBP', 'JPY', 'KWD').map((code) => granted(
 const amount = (of: Currency, most = 50_000) =>
   fc.integer({ min: 0, max: most }).map((minor) => toDecimal(BigInt(minor), of));
 const share = fc.integer({ min: 0, max: 10_000 });
-const each = fc.constantFrom('call', 'day', 'week', 'month', 'engagement');
+const each = fc.constantFrom('call', 'day', 'week', 'month', 'term', 'engagement');
 const someKinds = fc.subarray([...kinds], { minLength: 1 });
 export const clause = (
   id: string,
@@ -64,6 +64,8 @@ export const pools = (of: Currency): fc.Arbitrary<WrittenClause[]> =>
           minutes: minutes(400),
           price: amount(of),
           each,
+          calls: fc.option(fc.integer({ min: 1, max: 4 }), { nil: undefined }),
+          inARow: fc.option(fc.integer({ min: 1, max: 3 }), { nil: undefined }),
           first: fc.option(someKinds, { nil: undefined }),
         }),
       ),
@@ -145,6 +147,55 @@ export const premiums = (of: Currency): fc.Arbitrary<WrittenClause[]> =>
               { what: 'Student', by: { as: 'share', share: student } },
               { for: { pianists: ['student'] } },
             ),
+          ]),
+    ]);
+
+/** What comes of late music, moved calls and hours of the evening; of Sunday and evening the highest only. */
+export const circumstances = (of: Currency): fc.Arbitrary<WrittenClause[]> =>
+  fc
+    .record({
+      late: fc.option(
+        fc.record({ before: fc.constantFrom('first call', 'principal call'), amount: amount(of, 5000) }),
+      ),
+      moved: fc.option(
+        fc.record({
+          free: fc.nat(2),
+          noticeHours: fc.nat(72),
+          after: fc.array(share, { minLength: 1, maxLength: 3 }),
+        }),
+      ),
+      evening: fc.option(amount(of, 5000)),
+      highest: fc.boolean(),
+    })
+    .map(({ late, moved, evening, highest }) => [
+      ...(late
+        ? [
+            clause('music', 'late-score', {
+              before: late.before,
+              steps: [{ days: 14, means: { as: 'charge', amount: late.amount } }],
+            }),
+          ]
+        : []),
+      ...(moved ? [clause('moved', 'change', moved)] : []),
+      ...(evening === null
+        ? []
+        : [
+            clause('evening', 'supplement', {
+              what: 'Evening',
+              by: {
+                as: 'time',
+                price: evening,
+                of: 'hours of the day',
+                between: { from: '18:00', until: '01:00' },
+              },
+            }),
+            clause(
+              'weekend',
+              'supplement',
+              { what: 'Weekend', by: { as: 'amount', amount: evening } },
+              { for: { days: ['sunday'] } },
+            ),
+            ...(highest ? [clause('highest', 'highest', { of: ['evening', 'weekend'] })] : []),
           ]),
     ]);
 
@@ -272,6 +323,7 @@ export const tariff = tariffWith(
   prices,
   pools,
   premiums,
+  circumstances,
   sums,
   journeys,
   one(descending),

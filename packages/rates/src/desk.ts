@@ -7,7 +7,7 @@ import { divideRounded } from '@colla/money';
 import type { Leg } from '@colla/travel';
 import type { Charge } from './charge.ts';
 import type { Cost, Facts } from './facts.ts';
-import type { EventDay } from './fields.ts';
+import type { DepositDue, Drawn, LatePart, LineToOther, PaymentDue, TaxSum } from './findings.ts';
 import { groupsOf } from './groups.ts';
 import type { ClauseHead, Counting, Rivalry, Times } from './kind.ts';
 import type { Category, Line, Quantity } from './line.ts';
@@ -33,68 +33,19 @@ export interface Item {
   verdict: Verdict | undefined;
 }
 
-/** What an entitlement came to, in minutes: granted is used, left and lapsed together; and the calls that used them. */
-export interface Drawn {
-  readonly clause: string;
-  readonly granted: number;
-  readonly used: number;
-  readonly left: number;
-  /** What earlier days, weeks, months or terms left, and later ones cannot use. */
-  readonly lapsed: number;
-  /** Where occasions are granted, and not only time. */
-  readonly occasions?: { readonly granted: number; readonly used: number };
-  /** Why it is lost altogether. */
-  readonly lost?: string;
-  readonly draws: readonly { readonly call: string; readonly minutes: number }[];
-}
-
-/** A part that came, or still has not come, later than the terms ask. */
-export interface LatePart {
-  readonly clause: string;
-  readonly work: string;
-  readonly dueOn: Temporal.PlainDate;
-  readonly daysLate: number;
-  readonly means: 'a charge' | 'the pianist may decline' | 'hours are lost';
-}
-
-/** One part of what a payer owes, due so many months after the first. Minor units. */
-export interface Instalment {
-  readonly payer: string;
-  readonly month: number;
-  readonly amount: bigint;
-}
-
-/** One tax on one base, for one payer. Amounts are minor units. */
-export interface TaxSum {
-  readonly clause: string;
-  readonly name: string;
-  readonly rate: number;
-  readonly code: string;
-  readonly inside: boolean;
-  readonly payer: string;
-  readonly base: bigint;
-  readonly amount: bigint;
-  readonly arithmetic: string;
-}
-
 export class Desk {
   readonly items: readonly Item[];
   lines: Line[] = [];
   readonly taxes: TaxSum[] = [];
   readonly entitlements: Drawn[] = [];
+  /** What is paid to others, and not to the pianist. */
+  readonly toOthers: LineToOther[] = [];
   /** Parts that came late, and what that means. */
   readonly late: LatePart[] = [];
   /** Entitlements that are lost, by id, and why. */
   readonly lost = new Map<string, string>();
-  deposit: { clause: string; amount: bigint; due: readonly EventDay[]; arithmetic: string } | undefined;
-  payment:
-    | {
-        clause: string;
-        due: readonly EventDay[];
-        gate: boolean;
-        instalments: readonly Instalment[];
-      }
-    | undefined;
+  deposit: DepositDue | undefined;
+  payment: PaymentDue | undefined;
   /** For a line of a cancellation or a limit, by its key: the clauses whose lines it stands for. */
   private readonly standsFor = new Map<string, readonly string[]>();
   /** For a line that is a share of others, by its key: the lines it is taken of. */

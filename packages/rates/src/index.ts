@@ -2,20 +2,18 @@
 
 export { menu } from './clauses/index.ts';
 export { type CurveStep, cancellationCurve, costAt } from './curve.ts';
-export type { Drawn, Instalment, LatePart, TaxSum } from './desk.ts';
 export { dueOn, sayDue } from './due.ts';
 export { exportTariff, FORMAT, importTariff, type TariffFile, tariffJsonSchema } from './exchange.ts';
 export type { Cost, Facts, Move, SoloistFacts, WorkFacts } from './facts.ts';
 export type { EventDay } from './fields.ts';
+export type { DepositDue, Drawn, Instalment, LatePart, LineToOther, PaymentDue, TaxSum } from './findings.ts';
 export { type Given, given } from './given.ts';
 export { type Debt, type LateCharge, latePayment } from './late.ts';
 export { CATEGORIES, type Category, type Line, type Quantity, type UsedFact } from './line.ts';
 export { capital, dimensions, plural, type Selector, selectorSchema } from './selector.ts';
 export {
-  type DepositDue,
   type Fallen,
   type PayerSum,
-  type PaymentDue,
   type Statement,
   statement,
   type Terms,

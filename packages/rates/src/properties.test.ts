@@ -147,6 +147,43 @@ describe('a longer call', () => {
   });
 });
 
+describe('a package', () => {
+  const without = tariffWith(certainly(fc.constant(clause('hours', 'hourly', { price: '20' }))));
+  const covering = fc.array(
+    fc.record(
+      { calls: fc.integer({ min: 1, max: 3 }), minutes: minutes(300), minutesEach: minutes(90) },
+      { requiredKeys: [] },
+    ),
+    { minLength: 1, maxLength: 2 },
+  );
+
+  it('never costs more than its parts, when it costs no more than the hours it takes', () => {
+    holds([playedFacts, without, covering], (facts, tariff, parts) => {
+      const includes = parts.map((part) => ({ of: {}, ...part }));
+      const free = { what: 'Package', price: '0', includes };
+      const priced = (terms: object) =>
+        price(facts, tariffOf(tariff.currency, [...tariff.written.clauses, clause('pack', 'package', terms)]))
+          .total;
+      const apart = price(facts, tariff).total;
+      const saved = apart - priced(free);
+      expect(saved).toBeGreaterThanOrEqual(0n);
+      expect(priced({ ...free, price: toDecimal(saved, tariff.currency) })).toBeLessThanOrEqual(apart);
+    });
+  });
+});
+
+describe('hours covered', () => {
+  it('are granted, used, left and lapsed to the minute, and each use is one of a call', () => {
+    holds([facts, tariff], (facts, tariff) => {
+      for (const { granted, used, left, lapsed, draws } of price(facts, tariff).entitlements) {
+        expect(granted).toBe(used + left + lapsed);
+        expect(used).toBe(draws.reduce((sum, { minutes }) => sum + minutes, 0));
+        expect(Math.min(granted, used, left, lapsed)).toBeGreaterThanOrEqual(0);
+      }
+    });
+  });
+});
+
 describe('cancelling with more notice', () => {
   const falling = tariffWith(prices, pools, premiums, sums, certainly(descending), one(taxed('per total')));
 
@@ -264,6 +301,7 @@ function shuffled(facts: Facts, seed: number): Facts {
     legs: dealt(facts.legs, seed),
     costs: dealt(facts.costs, seed),
     circumstances: dealt(facts.circumstances, seed),
+    ...(facts.moves ? { moves: dealt(facts.moves, seed) } : {}),
     holidays: new Set(dealt([...facts.holidays], seed)),
   };
 }

@@ -4,9 +4,9 @@
 import type { Temporal } from '@colla/calendar';
 import type { Call } from '@colla/hours';
 import type { Currency } from '@colla/money';
-import { Desk, type Drawn, type Instalment, type LatePart, type TaxSum } from './desk.ts';
+import { Desk } from './desk.ts';
 import type { Facts } from './facts.ts';
-import type { EventDay } from './fields.ts';
+import type { DepositDue, Drawn, LatePart, LineToOther, PaymentDue, TaxSum } from './findings.ts';
 import type { Line } from './line.ts';
 import { planOf } from './plan.ts';
 import type { Tariff } from './tariff.ts';
@@ -19,22 +19,6 @@ export interface PayerSum {
   readonly net: bigint;
   readonly tax: bigint;
   readonly total: bigint;
-}
-
-export interface DepositDue {
-  readonly clause: string;
-  readonly amount: bigint;
-  readonly due: readonly EventDay[];
-  readonly arithmetic: string;
-}
-
-export interface PaymentDue {
-  readonly clause: string;
-  readonly due: readonly EventDay[];
-  /** True where what is not paid by then is not played. */
-  readonly gate: boolean;
-  /** Monthly parts, the first due on the day itself; none where all is due at once. */
-  readonly instalments: readonly Instalment[];
 }
 
 /** A fallen call, and how it was judged. */
@@ -51,6 +35,8 @@ export interface Statement {
   readonly asOf: Temporal.ZonedDateTime;
   readonly tariff: { readonly name: string; readonly version: number };
   readonly lines: readonly Line[];
+  /** What the payers owe to others than the pianist; in none of the sums here. */
+  readonly toOthers: readonly LineToOther[];
   readonly taxes: readonly TaxSum[];
   readonly payers: readonly PayerSum[];
   readonly net: bigint;
@@ -175,6 +161,7 @@ function shown(desk: Desk, tariff: Tariff): Statement {
     asOf: desk.asOf,
     tariff: { name: tariff.name, version: tariff.version },
     lines: desk.lines,
+    toOthers: desk.toOthers,
     taxes: desk.taxes,
     payers,
     net: sum((of) => of.net),

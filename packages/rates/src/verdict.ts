@@ -15,6 +15,8 @@ export interface Verdict {
   readonly clause: ClauseHead;
   readonly terms: Owes;
   readonly why: string;
+  /** True where it is forgiven, or the pianist’s own: it costs the payer nothing, whatever else is kept. */
+  readonly pardoned?: true;
   /** Calls with one key fall together, for one sum: each its own, unless the whole or one deposit is reckoned. */
   readonly together: string;
 }

@@ -7,6 +7,7 @@ import type { Desk } from '../desk.ts';
 import { countField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { capital, oneOf, sayConditions } from '../selector.ts';
+import { termOf } from '../term.ts';
 import type { Owes, Verdict } from '../verdict.ts';
 import type { Voice } from '../voice.ts';
 import { dayText, whenOf } from '../when.ts';
@@ -31,9 +32,14 @@ const schema = perCurrency((currency) =>
       .strictObject({
         reasons: z.array(z.enum(REASONS)).min(1).readonly().meta({ title: 'Reasons' }),
         atMost: countField('At most (times)', { least: 1 }).optional(),
+        each: z.enum(['engagement', 'term']).default('engagement').meta({ title: 'Times counted for each' }),
       })
       .optional()
       .meta({ title: 'Forgiven' }),
+    keepsDeposit: z
+      .boolean()
+      .default(false)
+      .meta({ title: 'Where everything falls, at least the deposit is kept' }),
   }),
 );
 type Terms = z.output<ReturnType<typeof schema>>;
@@ -46,11 +52,15 @@ export const cancellation = clauseKind({
   rivalry: () => 'fall',
   sentence,
   contradictions: scaleContradictions,
-  needs: (terms) => (owedEver(terms).some(({ owes }) => owes === 'deposit') ? ['deposit'] : []),
+  needs: (terms) =>
+    terms.keepsDeposit || owedEver(terms).some(({ owes }) => owes === 'deposit') ? ['deposit'] : [],
   turns: deadlines,
   phases: {
     standing: judge,
-    cancellation: (_, desk, clause) => leave(desk, clause),
+    cancellation: (terms, desk, clause) => {
+      leave(desk, clause);
+      if (terms.keepsDeposit) keepDeposit(desk, clause);
+    },
   },
   examples: [
     {
@@ -127,6 +137,44 @@ export const cancellation = clauseKind({
       owed: '75.00',
     },
     {
+      case: 'Everything falls in time, and the deposit of a quarter of 200.00 is kept all the same',
+      terms: {
+        scale: [{ before: 24, owes: { owes: 'nothing' } }],
+        otherwise: { owes: 'all' },
+        keepsDeposit: true,
+      },
+      given: { calls: ['recital 60 on 2026-06-20'], fallen: [{ call: 0, at: '2026-06-05T12:00' }] },
+      with: [
+        { id: 'fee', kind: 'fixed', for: {}, terms: { price: '200.00' } },
+        {
+          id: 'deposit',
+          kind: 'deposit',
+          for: {},
+          terms: { of: { as: 'share', share: 2500 }, due: [{ event: 'agreement', days: 3 }] },
+        },
+      ],
+      owed: '50.00',
+    },
+    {
+      case: 'One emergency is forgiven each term: the second of the fall is charged, the first of the spring is not',
+      terms: {
+        scale: [],
+        otherwise: { owes: 'all' },
+        excused: { reasons: ['emergency'], atMost: 1, each: 'term' },
+      },
+      given: {
+        terms: ['fall 2026-08-24 to 2026-12-11', 'spring 2027-01-11 to 2027-05-07'],
+        calls: ['lesson 60 on 2026-09-02', 'lesson 60 on 2026-10-07', 'lesson 60 on 2027-02-03'],
+        fallen: [
+          { call: 0, at: '2026-09-02T08:00', reason: 'emergency' },
+          { call: 1, at: '2026-10-07T08:00', reason: 'emergency' },
+          { call: 2, at: '2027-02-03T08:00', reason: 'emergency' },
+        ],
+      },
+      with: [{ id: 'fee', kind: 'hourly', for: {}, terms: { price: '40.00' } }],
+      owed: '40.00',
+    },
+    {
       case: 'The deposit is kept once, however many calls fall',
       terms: { clock: 'days', scale: [{ before: 7, owes: { owes: 'deposit' } }], otherwise: { owes: 'all' } },
       given: {
@@ -153,18 +201,29 @@ export const cancellation = clauseKind({
 /** Judges every fallen call this clause is closest to. */
 function judge(terms: Terms, desk: Desk, clause: ClauseHead): void {
   const principal = terms.of === 'engagement' ? fallenPrincipal(desk) : undefined;
-  const forgiven = new Set<string>();
+  const forgiven = new Map<string | undefined, Set<string>>();
   for (const item of desk.fallen(clause)) item.verdict = verdictOn(item.call);
 
   function verdictOn(call: Call): Verdict | undefined {
     const { standing } = call;
     if (standing.is !== 'cancelled' && standing.is !== 'missed') return undefined;
-    if (standing.by === 'pianist') return verdict({ owes: 'nothing' }, 'the pianist’s own absence', call);
-    if (forgives(terms, standing.reason, wordOf(call), forgiven))
-      return verdict({ owes: 'nothing' }, `forgiven: ${standing.reason}`, call);
+    if (standing.by === 'pianist') return pardoned('the pianist’s own absence', call);
+    if (forgives(terms, standing.reason, wordOf(call), forgivenIn(call)))
+      return pardoned(`forgiven: ${standing.reason}`, call);
     if (standing.is === 'missed')
       return verdict(plainly(terms.noShow ?? terms.otherwise), 'no word came', call);
     return byNotice(call, standing.at);
+  }
+
+  function forgivenIn(call: Call): Set<string> {
+    const span = terms.excused?.each === 'term' ? termOf(call, desk.facts)?.name : undefined;
+    const words = forgiven.get(span) ?? new Set();
+    forgiven.set(span, words);
+    return words;
+  }
+
+  function pardoned(why: string, call: Call): Verdict {
+    return { ...verdict({ owes: 'nothing' }, why, call), pardoned: true };
   }
 
   function byNotice(call: Call, at: Temporal.ZonedDateTime): Verdict {
@@ -180,6 +239,27 @@ function judge(terms: Terms, desk: Desk, clause: ClauseHead): void {
     const one = together ?? (owes.owes === 'deposit' ? 'deposit' : call.id);
     return { clause, terms: owes, why, together: one };
   }
+}
+
+/** Makes what is left up to the deposit, where every call fell by the payer’s word and nothing was forgiven. */
+function keepDeposit(desk: Desk, clause: ClauseHead): void {
+  const fell = desk.items.length > 0 && desk.items.every(({ verdict }) => verdict && !verdict.pardoned);
+  const deposit = desk.deposit?.amount ?? 0n;
+  const left = desk.lines.reduce((sum, { amount }) => sum + amount, 0n);
+  if (!fell || left >= deposit) return;
+  desk.charge(clause, {
+    category: 'cancellation',
+    what: 'Deposit kept',
+    about: 'kept',
+    calls: desk.items.map(({ call }) => call.id),
+    facts: [
+      { name: 'deposit', value: desk.voice.money(deposit) },
+      { name: 'otherwise left', value: desk.voice.money(left) },
+    ],
+    quantity: { count: 1, of: 1 },
+    unit: 'deposit',
+    rate: deposit - left,
+  });
 }
 
 /** Whether a reason is forgiven, and counts it. All calls that fall by one word are one occasion. */
@@ -218,13 +298,14 @@ function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }):
   const { voice } = said;
   const of = terms.of === 'engagement' ? 'the engagement' : oneOf(said.for.calls ?? ['call'], voice);
   const conditions = sayConditions({ ...said.for, calls: undefined }, voice);
-  return `Cancelling ${of}${conditions} costs ${sayScale(terms, voice)}.${sayBoundary(terms)}${sayExcused(terms, voice)} What the pianist cancels costs nothing.`;
+  return `Cancelling ${of}${conditions} costs ${sayScale(terms, voice)}.${sayBoundary(terms)}${sayExcused(terms, voice)}${terms.keepsDeposit ? ' Where everything falls, at least the deposit is kept.' : ''} What the pianist cancels costs nothing.`;
 }
 
 function sayExcused({ excused }: Terms, voice: Voice): string {
   if (!excused) return '';
   const { atMost } = excused;
-  const times = atMost === undefined ? '' : atMost === 1 ? ' once' : ` ${atMost} times`;
+  const count = atMost === undefined ? '' : atMost === 1 ? ' once' : ` ${atMost} times`;
+  const times = excused.each === 'term' && count ? `${count} a term` : count;
   return ` ${capital(voice.either(excused.reasons.map((reason) => REASON_WORDS[reason])))} is forgiven${times}.`;
 }
 

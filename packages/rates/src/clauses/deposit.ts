@@ -18,6 +18,17 @@ const schema = perCurrency((currency) =>
       ])
       .meta({ title: 'Deposit' }),
     due: z.array(eventDaySchema).min(1).max(4).readonly().meta({ title: 'Due on the earliest of' }),
+    refundable: z
+      .array(eventDaySchema)
+      .min(1)
+      .max(4)
+      .readonly()
+      .optional()
+      .meta({ title: 'Given back on request until the earliest of' }),
+    counts: z
+      .enum(['the final invoice', 'the next invoice', 'nothing'])
+      .default('the final invoice')
+      .meta({ title: 'Counts towards' }),
   }),
 );
 type Terms = z.output<ReturnType<typeof schema>>;
@@ -38,13 +49,24 @@ export const deposit = clauseKind({
         : terms.of.as === 'share'
           ? `${voice.share(terms.of.share)} of the fee`
           : 'the fee of the first call';
-    return `A deposit of ${of}${sayConditions(said.for, voice)} is due ${sayDue(terms.due, voice)}; it counts towards the final invoice.`;
+    const back = terms.refundable
+      ? ` and is given back on request until ${sayDue(terms.refundable, voice)}`
+      : '';
+    return `A deposit of ${of}${sayConditions(said.for, voice)} is due ${sayDue(terms.due, voice)}; it counts towards ${terms.counts}${back}.`;
   },
   phases: {
     deposit: (terms, desk, clause) => {
       if (!fitsEngagement(clause.for, desk.facts)) return;
       const { amount, arithmetic } = worth(terms, desk);
-      desk.deposit = { clause: clause.id, amount, due: terms.due, arithmetic };
+      const { due, counts, refundable } = terms;
+      desk.deposit = {
+        clause: clause.id,
+        amount,
+        due,
+        counts,
+        arithmetic,
+        ...(refundable ? { refundable } : {}),
+      };
     },
   },
   examples: [

@@ -13,6 +13,7 @@ import { latePayment } from './late-payment.ts';
 import { lateScore } from './late-score.ts';
 import { limit } from './limit.ts';
 import { pack } from './package.ts';
+import { payee } from './payee.ts';
 import { payment } from './payment.ts';
 import { split } from './split.ts';
 import { supplement } from './supplement.ts';
@@ -33,6 +34,7 @@ export const menu = {
   travel,
   cost,
   split,
+  payee,
   cancellation,
   deposit,
   payment,

@@ -3,10 +3,11 @@
 
 import type { Temporal } from '@colla/calendar';
 import { z } from 'zod';
-import type { Desk, LatePart } from '../desk.ts';
+import type { Desk } from '../desk.ts';
 import { dueOn } from '../due.ts';
 import type { WorkFacts } from '../facts.ts';
 import { amountField, countField, wordsField } from '../fields.ts';
+import type { LatePart } from '../findings.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { fitsEngagement, sayConditions } from '../selector.ts';
 import type { Voice } from '../voice.ts';

@@ -1,9 +1,10 @@
 // The payment term: when an invoice is due, in how many parts, and whether playing waits for the money.
 
 import { z } from 'zod';
-import type { Desk, Instalment } from '../desk.ts';
+import type { Desk } from '../desk.ts';
 import { sayDue } from '../due.ts';
 import { countField, eventDaySchema } from '../fields.ts';
+import type { Instalment } from '../findings.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { fitsEngagement, sayConditions } from '../selector.ts';
 import type { Voice } from '../voice.ts';

@@ -2,8 +2,9 @@
 
 import { divideRounded } from '@colla/money';
 import { z } from 'zod';
-import type { Desk, TaxSum } from '../desk.ts';
+import type { Desk } from '../desk.ts';
 import { shareField, wordsField } from '../fields.ts';
+import type { TaxSum } from '../findings.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { CATEGORIES, type Line } from '../line.ts';
 import { capital, fitsEngagement, sayConditions } from '../selector.ts';
@@ -17,6 +18,7 @@ const schema = perCurrency(() =>
     code: z.enum(['S', 'Z', 'E', 'AE', 'O']).default('S').meta({ title: 'Category' }),
     inside: z.boolean().default(false).meta({ title: 'Prices include it' }),
     rounding: z.enum(['per total', 'per line']).default('per total').meta({ title: 'Rounded' }),
+    wording: wordsField('Wording on the invoice, where the law asks for one').optional(),
     not: z.array(z.enum(CATEGORIES)).readonly().default([]).meta({ title: 'Not on' }),
   }),
 );
@@ -71,6 +73,7 @@ function taxSum(lines: readonly Line[], payer: string, terms: Terms, desk: Desk,
     code: terms.code,
     inside: terms.inside,
     payer,
+    ...(terms.wording === undefined ? {} : { wording: terms.wording }),
     base: terms.inside ? base - amount : base,
     amount,
     arithmetic: `${how} = ${voice.money(amount)}`,
@@ -86,7 +89,8 @@ function taxOn(amount: bigint, { rate, inside }: Terms): bigint {
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
   const not = terms.not.map((category) => CHARGED[category]);
   const except = not.length > 0 ? `, not on ${said.voice.list(not)}` : '';
-  return `${capital(sayTax(terms, said.voice))}${except}${sayConditions(said.for, said.voice)}.`;
+  const wording = terms.wording === undefined ? '' : `: “${terms.wording}”`;
+  return `${capital(sayTax(terms, said.voice))}${except}${sayConditions(said.for, said.voice)}${wording}.`;
 }
 
 function sayTax({ name, rate, code, inside }: Terms, voice: Voice): string {

@@ -1,0 +1,75 @@
+// What a statement says beside its lines: hours drawn, music that came late, taxes, the deposit, when to pay.
+
+import type { Temporal } from '@colla/calendar';
+import type { EventDay } from './fields.ts';
+import type { Line } from './line.ts';
+
+/** What an entitlement came to, in minutes: granted is used, left and lapsed together; and the calls that used them. */
+export interface Drawn {
+  readonly clause: string;
+  readonly granted: number;
+  readonly used: number;
+  readonly left: number;
+  /** What earlier days, weeks, months or terms left, and later ones cannot use. */
+  readonly lapsed: number;
+  /** Where occasions are granted, and not only time. */
+  readonly occasions?: { readonly granted: number; readonly used: number };
+  /** Why it is lost altogether. */
+  readonly lost?: string;
+  readonly draws: readonly { readonly call: string; readonly minutes: number }[];
+}
+
+/** A part that came, or still has not come, later than the terms ask. */
+export interface LatePart {
+  readonly clause: string;
+  readonly work: string;
+  readonly dueOn: Temporal.PlainDate;
+  readonly daysLate: number;
+  readonly means: 'a charge' | 'the pianist may decline' | 'hours are lost';
+}
+
+/** A line that is paid to a third party. */
+export interface LineToOther extends Line {
+  readonly payee: string;
+}
+
+/** One part of what a payer owes, due so many months after the first. Minor units. */
+export interface Instalment {
+  readonly payer: string;
+  readonly month: number;
+  readonly amount: bigint;
+}
+
+/** The deposit, in minor units: when it is due, until when it is given back, and what it counts towards. */
+export interface DepositDue {
+  readonly clause: string;
+  readonly amount: bigint;
+  readonly due: readonly EventDay[];
+  readonly refundable?: readonly EventDay[];
+  readonly counts: 'the final invoice' | 'the next invoice' | 'nothing';
+  readonly arithmetic: string;
+}
+
+export interface PaymentDue {
+  readonly clause: string;
+  readonly due: readonly EventDay[];
+  /** True where what is not paid by then is not played. */
+  readonly gate: boolean;
+  /** Monthly parts, the first due on the day itself; none where all is due at once. */
+  readonly instalments: readonly Instalment[];
+}
+
+/** One tax on one base, for one payer. Amounts are minor units. */
+export interface TaxSum {
+  readonly clause: string;
+  readonly name: string;
+  readonly rate: number;
+  readonly code: string;
+  readonly inside: boolean;
+  /** What the invoice has to say beside it: “VAT is owed by the recipient”. */
+  readonly wording?: string;
+  readonly payer: string;
+  readonly base: bigint;
+  readonly amount: bigint;
+  readonly arithmetic: string;
+}
