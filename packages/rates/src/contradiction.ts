@@ -1,7 +1,7 @@
 // Clauses that cannot stand together are refused when a tariff is read, naming both.
 
 import { Refusal } from '@colla/refusal';
-import { kindOf, namesOf, needsOf, rivalryOf, speaksOf } from './kinds.ts';
+import { excludes, kindOf, namesOf, needsOf, rivalryOf, speaksOf } from './kinds.ts';
 import { apart, asksOfCalls, closer } from './selector.ts';
 import type { Clause } from './tariff.ts';
 
@@ -110,8 +110,9 @@ function lacks(clauses: readonly Clause[]): Refusal | undefined {
 function twice(clauses: readonly Clause[]): Refusal | undefined {
   return clash(
     clauses,
-    (one, other) => one.kind === other.kind && kindOf(one).once === true,
+    excludes,
     (one, other) => `both are a ${kindOf(one).title.toLowerCase()}, and “${other.id}” would count twice`,
+    'more of the engagement (a level, a class of pianist, a circumstance)',
   );
 }
 
@@ -132,6 +133,7 @@ function clash(
   clauses: readonly Clause[],
   same: (one: Clause, other: Clause) => boolean,
   why: (one: Clause, other: Clause) => string,
+  more = 'more (a kind of call, a day, a level)',
 ): Refusal | undefined {
   for (const [at, other] of clauses.entries()) {
     const one = clauses
@@ -146,7 +148,7 @@ function clash(
     if (!one) continue;
     return new Refusal(
       'rates/contradiction',
-      `Clauses “${one.id}” and “${other.id}” contradict: ${why(one, other)}. Let one of them ask for something more (a kind of call, a day, a level), or remove it.`,
+      `Clauses “${one.id}” and “${other.id}” contradict: ${why(one, other)}. Let one of them ask for something ${more}, or remove it.`,
       { one: one.id, other: other.id },
       `/clauses/${at}`,
     );

@@ -86,6 +86,8 @@ export interface ClauseKind<Kind extends string, Schema extends z.ZodType> {
   readonly rivalry: (terms: z.output<Schema>) => Rivalry | undefined;
   /** True where an engagement can have one only: of two that fit it the closer one holds, the other does nothing. */
   readonly once?: boolean;
+  /** Of a kind that an engagement can have once: whether these two speak of different things, so that both hold. */
+  readonly beside?: (one: z.output<Schema>, other: z.output<Schema>) => boolean;
   /** True where it is about the engagement as a whole, and so cannot be for some calls of it only. */
   readonly whole?: boolean;
   /** The parameter an agreement may choose within the clause's band. */

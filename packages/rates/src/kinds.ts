@@ -14,6 +14,7 @@ import type { Voice } from './voice.ts';
 interface AnyKind {
   readonly title: string;
   readonly once?: boolean;
+  readonly beside?: (one: unknown, other: unknown) => boolean;
   readonly whole?: boolean;
   readonly rivalry: (terms: unknown) => Rivalry | undefined;
   readonly sentence: (terms: unknown, said: { voice: Voice; for: Selector; payer: string }) => string;
@@ -73,4 +74,10 @@ export function needsOf(clause: Clause): readonly string[] {
 /** How it counts the minutes of a call it prices; undefined where it counts them as played. */
 export function countingOf(clause: Clause): Counting | undefined {
   return kindOf(clause).counts?.(clause.terms);
+}
+
+/** Whether an engagement can have only one of these two. */
+export function excludes(one: Clause, other: Clause): boolean {
+  const { once, beside } = kindOf(one);
+  return one.kind === other.kind && once === true && !beside?.(one.terms, other.terms);
 }

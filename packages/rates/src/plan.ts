@@ -2,7 +2,7 @@
 
 import type { Desk } from './desk.ts';
 import { type ClauseHead, type Counting, PHASES, type Phase, type Rivalry } from './kind.ts';
-import { countingOf, kindOf, namesOf, rankOf, rivalryOf } from './kinds.ts';
+import { countingOf, excludes, kindOf, namesOf, rankOf, rivalryOf } from './kinds.ts';
 import { closer, fitsEngagement } from './selector.ts';
 import type { Clause, Tariff } from './tariff.ts';
 
@@ -51,19 +51,15 @@ function afterThoseTheyName(steps: readonly Step[]): Step[] {
 }
 
 function stepOf(clause: Clause, phase: Phase, { clauses }: Tariff): Step[] {
-  const { phases, once } = kindOf(clause);
+  const { phases } = kindOf(clause);
   const act = phases[phase];
   if (!act) return [];
-  const closerOnes = once ? clauses.filter((other) => goesBefore(other, clause)) : [];
+  const closerOnes = clauses.filter((other) => excludes(other, clause) && closer(other.for, clause.for));
   const work = (desk: Desk) => {
     if (closerOnes.some((other) => fitsEngagement(other.for, desk.facts))) return;
     act(clause.terms, desk, clause);
   };
   return [{ clause, phase, work }];
-}
-
-function goesBefore(other: Clause, clause: Clause): boolean {
-  return other.kind === clause.kind && closer(other.for, clause.for);
 }
 
 /** The closer before the looser, so that the first that fits a call is the closest. */

@@ -1,9 +1,11 @@
 // Tax added or inside, against published values (see tax.values.json for their sources).
 
+import { refused } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
+import { CATEGORIES } from '../line.ts';
 import { pounds, priced, tariffOf } from '../priced.ts';
 import type { Statement } from '../statement.ts';
-import { sentencesOf, type WrittenClause } from '../tariff.ts';
+import { readTariff, sentencesOf, type WrittenClause } from '../tariff.ts';
 import { fraction, rounding } from './tax.values.json';
 
 /** A bill of one jury for each price, with a tax. */
@@ -69,7 +71,72 @@ describe(`tax inside (${fraction.source.publisher}, ${fraction.source.title})`, 
   );
 });
 
+describe('two taxes', () => {
+  const fee: WrittenClause = { id: 'fee', kind: 'fixed', terms: { price: '100.00' } };
+  const costs: WrittenClause = { id: 'costs', kind: 'cost', terms: {} };
+  const tax = (id: string, terms: object): WrittenClause => ({ id, kind: 'tax', terms: { ...terms } });
+  const amounts = (clauses: WrittenClause[]) =>
+    priced(clauses, { calls: ['recital 60'], costs: ['Score 20.00'] }).taxes.map(({ clause, amount }) => [
+      clause,
+      pounds(amount),
+    ]);
+  const refusal = (taxes: WrittenClause[]) => {
+    const answer = readTariff({
+      name: 'Two',
+      currency: 'GBP',
+      version: 1,
+      from: '2026-01-01',
+      clauses: [fee, ...taxes],
+    });
+    return refused(answer) && answer.code;
+  };
+
+  it('of different names are both added to the same charges: 5 % and 8 % of 120.00', () => {
+    const both = [tax('gst', { name: 'GST', rate: 500 }), tax('pst', { name: 'PST', rate: 800 })];
+    expect(amounts([fee, costs, ...both])).toEqual([
+      ['gst', '6.00'],
+      ['pst', '9.60'],
+    ]);
+  });
+
+  it('of one name are two rates where they are on different charges: 20 % of the fee, 5 % of the score', () => {
+    const others = CATEGORIES.filter((category) => category !== 'cost');
+    const both = [
+      tax('full', { name: 'VAT', rate: 2000, not: ['cost'] }),
+      tax('reduced', { name: 'VAT', rate: 500, not: others }),
+    ];
+    expect(amounts([fee, costs, ...both])).toEqual([
+      ['full', '20.00'],
+      ['reduced', '1.00'],
+    ]);
+  });
+
+  it.each([
+    ['of one name on the same charges', { name: 'VAT', rate: 2000 }, { name: 'vat', rate: 500 }],
+    [
+      'both inside one price, which neither can be told from',
+      { name: 'GST', rate: 500, inside: true },
+      { name: 'PST', rate: 800, inside: true },
+    ],
+  ])('%s contradict', (_, one, other) => {
+    expect(refusal([tax('one', one), tax('other', other)])).toBe('rates/contradiction');
+  });
+});
+
 describe('tax', () => {
+  it('inside the price is reckoned on what is left of it: 20.00 on a net of 100.00', () => {
+    const { taxes } = priced(
+      [
+        { id: 'fee', kind: 'fixed', terms: { price: '120.00' } },
+        { id: 'vat', kind: 'tax', terms: { name: 'VAT', rate: 2000, inside: true } },
+      ],
+      {
+        calls: ['recital 60'],
+      },
+    );
+    expect(taxes.map(({ base, amount }) => [pounds(base), pounds(amount)])).toEqual([['100.00', '20.00']]);
+  });
+
   it('leaves out what the tariff leaves out', () => {
     const costs: WrittenClause = { id: 'costs', kind: 'cost', terms: {} };
     const tax: WrittenClause = { id: 'tax', kind: 'tax', terms: { name: 'VAT', rate: 2000, not: ['cost'] } };

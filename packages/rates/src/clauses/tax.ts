@@ -31,6 +31,7 @@ export const tax = clauseKind({
   schema,
   rivalry: () => undefined,
   once: true,
+  beside,
   whole: true,
   sentence,
   contradictions: ({ code, rate }) =>
@@ -47,6 +48,12 @@ export const tax = clauseKind({
     },
   ],
 });
+
+/** Two rates of one tax on different charges; or two taxes added to the same (GST and a province’s own). */
+function beside(one: Terms, other: Terms): boolean {
+  if (CATEGORIES.every((category) => one.not.includes(category) || other.not.includes(category))) return true;
+  return one.name.toLowerCase() !== other.name.toLowerCase() && !one.inside && !other.inside;
+}
 
 /** One sum for each payer: each gets a document of their own. */
 function levy(terms: Terms, desk: Desk, clause: ClauseHead): void {
