@@ -8,7 +8,7 @@ export const invoices = words({
   fetchingOne: 'the invoice',
   none: 'No invoice is issued yet',
   noneWhy:
-    'An invoice is issued from its engagement, once a call is played: it asks for what the statement says and nothing else.',
+    'An invoice is issued from its engagement, once that is agreed: it asks for what the statement says and nothing else.',
   toEngagements: 'See the engagements',
   number: 'Number',
   to: 'Payer',

@@ -6,7 +6,7 @@ export const practice = words({
   under: 'Whose books these are. What is changed here counts from the next document on.',
   what: 'the practice',
   who: 'Who writes',
-  whoWhy: 'This heads every quote, agreement and invoice.',
+  whoWhy: 'This heads every invoice.',
   name: 'Name',
   address: 'Address',
   addressHint: 'One line below the other, as on a letter.',

@@ -28,7 +28,7 @@ export const tariffs = words({
   newVersionUnder:
     'What is agreed keeps its own version. This one counts for what is quoted from its day on.',
   newTitle: 'New tariff',
-  newUnder: 'Add clauses on the left; the example shows at once what they come to.',
+  newUnder: 'Add clauses; the example beside or below them shows at once what they come to.',
   nameField: 'Name of the tariff',
   nameHint: 'You will choose it by this name when you quote: “Students 2026/27”.',
   fromField: 'Begins on',

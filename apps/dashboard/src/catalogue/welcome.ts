@@ -6,7 +6,7 @@ export const welcome = words({
   under: 'Three things to do with it, in any order.',
   inquiry: 'Answer somebody who asks',
   inquiryWhy:
-    'Enter who asks, for what and when. See what it comes to and what the week then looks like, before you say yes.',
+    'Enter who asks, for what and when. Quote by your tariff and see what it comes to, line by line, before they say yes.',
   inquiryDo: 'Enter an inquiry',
   tariff: 'Write down what you charge',
   tariffWhy:

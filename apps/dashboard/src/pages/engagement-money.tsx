@@ -2,6 +2,7 @@
 import type { EngagementWholeJson, StatementAnswerJson } from '@colla/wire';
 import { engagements as say } from '../catalogue/engagements.ts';
 import { payerNames } from '../features/engagements/names.ts';
+import { belowNought } from '../features/engagements/steps.ts';
 import { InvoiceBriefs } from '../features/invoices/invoice-briefs.tsx';
 import { PaymentList } from '../features/invoices/payment-list.tsx';
 import { sayMoney } from '../locale.ts';
@@ -12,10 +13,12 @@ interface MoneyProps {
   engagement: EngagementWholeJson;
   today: string;
   toInvoice: StatementAnswerJson['toInvoice'];
+  /** Sums below nought: what was invoiced beyond what is owed now. */
+  beyond: StatementAnswerJson['toInvoice'];
   onAsk: (asked: Asked) => void;
 }
 
-export function Money({ engagement, today, toInvoice, onAsk }: MoneyProps) {
+export function Money({ engagement, today, toInvoice, beyond, onAsk }: MoneyProps) {
   const { invoices, payments, currency } = engagement;
   if (!engagement.agreement) return null;
   const names = payerNames(engagement);
@@ -46,6 +49,14 @@ export function Money({ engagement, today, toInvoice, onAsk }: MoneyProps) {
             </li>
           ))}
         </ul>
+        {beyond.map(({ payer, total }) => (
+          <p key={payer}>
+            {say('beyondOwed', {
+              payer: names[payer] ?? payer,
+              total: sayMoney(belowNought(total) ?? total, currency),
+            })}
+          </p>
+        ))}
       </Part>
       <Part title={say('payments')}>
         <PaymentList payments={payments} />

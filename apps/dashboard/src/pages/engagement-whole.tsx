@@ -13,7 +13,7 @@ import { payerNames } from '../features/engagements/names.ts';
 import { pricedBy } from '../features/engagements/priced.ts';
 import { Programme } from '../features/engagements/programme.tsx';
 import { Stages } from '../features/engagements/stages.tsx';
-import { isMore, stepReached } from '../features/engagements/steps.ts';
+import { belowNought, isMore, stepReached } from '../features/engagements/steps.ts';
 import { StatementView } from '../features/statements/statement-view.tsx';
 import { sayDay } from '../locale.ts';
 import { Button, Page, Part, Shown } from '../ui/index.ts';
@@ -58,6 +58,7 @@ function Whole({ engagement, organisation, answer, statement }: AllProps) {
   const today = now.toPlainDate().toString();
   const open = ['inquiry', 'quoted', 'agreed'].includes(engagement.stage);
   const toInvoice = (answer?.toInvoice ?? []).filter(({ total }) => isMore(total));
+  const beyond = (answer?.toInvoice ?? []).filter(({ total }) => belowNought(total) !== undefined);
   return (
     <Page
       title={engagement.title}
@@ -88,7 +89,14 @@ function Whole({ engagement, organisation, answer, statement }: AllProps) {
             <Terms engagement={engagement} />
             {statement}
           </Part>
-          <Money engagement={engagement} today={today} toInvoice={toInvoice} onAsk={setAsked} />
+          <WhatIf engagement={engagement} organisation={organisation} now={now} />
+          <Money
+            engagement={engagement}
+            today={today}
+            toInvoice={toInvoice}
+            beyond={beyond}
+            onAsk={setAsked}
+          />
           {open && <Ending engagement={engagement} onAsk={setAsked} />}
         </div>
       </div>

@@ -8,7 +8,8 @@ import { refused } from '@colla/refusal';
 import type { CallJson, EngagementJson, OrganisationJson } from '@colla/wire';
 import { useState } from 'react';
 import { useSend } from '../../books.ts';
-import { engagements as say } from '../../catalogue/engagements.ts';
+import { headWord, engagements as say } from '../../catalogue/engagements.ts';
+import { sayMoney } from '../../locale.ts';
 import {
   Button,
   Choice,
@@ -113,7 +114,8 @@ function previewOf(
 
 function FallView({ fall, engagement }: { fall: Fall | undefined; engagement: EngagementJson }) {
   if (!fall) return engagement.agreement ? null : <p>{say('fallFree')}</p>;
-  const { before, after, why } = fall;
+  const { before, after, why, clauses } = fall;
+  const sentences = engagement.agreement?.sentences.filter(({ clause }) => clauses.includes(clause)) ?? [];
   return (
     <div aria-live="polite">
       <dl className="engagement-sums">
@@ -130,9 +132,20 @@ function FallView({ fall, engagement }: { fall: Fall | undefined; engagement: En
           </dd>
         </div>
       </dl>
-      {why.length > 0 && <p className="aside">{say('fallWhy', { why: why.join('; ') })}</p>}
+      <p>{sayCost(fall)}</p>
+      {sentences.map(({ clause, sentence }) => (
+        <blockquote key={clause} className="engagement-clause">
+          {sentence}
+        </blockquote>
+      ))}
+      {why.length > 0 && <p className="aside">{say('fallWhy', { why: why.map(headWord).join('; ') })}</p>}
     </div>
   );
+}
+
+function sayCost({ after: { currency }, cost }: Fall): string {
+  const amount = sayMoney(toDecimal(cost, currency), currency);
+  return cost > 0n ? say('fallCosts', { amount }) : say('fallCostsNothing');
 }
 
 interface WordFieldsProps {

@@ -17,8 +17,12 @@ export interface Fall {
   /** The statements without and with the word. */
   readonly before: Statement;
   readonly after: Statement;
+  /** What the fallen calls alone leave to pay, tax with it: minor units. */
+  readonly cost: bigint;
   /** How the fallen calls were judged, in words: “cancelled 30 h before the exam”. */
   readonly why: readonly string[];
+  /** The clauses that judged them. */
+  readonly clauses: readonly string[];
 }
 
 /** What the engagement comes to before and after the word. Pure; nothing is kept. */
@@ -28,8 +32,17 @@ export function fallOf(facts: Facts, terms: Terms, word: Word, asOf: Temporal.Zo
     fallen.has(call.id) ? { ...call, standing: standingAfter(word, call.standing.is === 'agreed') } : call,
   );
   const after = statement({ ...facts, calls }, terms, asOf);
-  const why = after.fallen.filter(({ call }) => fallen.has(call)).map(({ why }) => why);
-  return { before: statement(facts, terms, asOf), after, why: [...new Set(why)] };
+  const judged = after.fallen.filter(({ call }) => fallen.has(call));
+  const once = (words: readonly string[]) => [...new Set(words)];
+  return {
+    before: statement(facts, terms, asOf),
+    after,
+    cost:
+      after.total -
+      statement({ ...facts, calls: facts.calls.filter(({ id }) => !fallen.has(id)) }, terms, asOf).total,
+    why: once(judged.map(({ why }) => why)),
+    clauses: once(judged.map(({ clause }) => clause)),
+  };
 }
 
 function falls(call: Facts['calls'][number], { call: id, at }: Word): boolean {

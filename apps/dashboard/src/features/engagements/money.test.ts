@@ -109,14 +109,16 @@ describe('an engagement read back from the wire', () => {
 describe('a cancellation that is being thought about', () => {
   it('thirty hours before leaves half of the exam’s 80.00', () => {
     const word = { call: 'c2', at: asOf, by: 'payer', reason: 'illness' } as const;
-    const { before, after, why } = fallOf(facts, terms, word, asOf);
+    const { before, after, cost, why, clauses } = fallOf(facts, terms, word, asOf);
     expect([before.total, after.total].map((total) => toDecimal(total, pounds))).toEqual(['136.25', '96.25']);
-    expect(why).toEqual(['cancelled 30 h before the exam']);
+    expect(toDecimal(cost, pounds)).toBe('40.00');
+    expect([why, clauses]).toEqual([['cancelled 30 h before the exam'], ['notice']]);
   });
 
   it('by the pianist leaves nothing of it', () => {
     const word = { call: 'c2', at: asOf, by: 'pianist', reason: 'illness' } as const;
-    expect(toDecimal(fallOf(facts, terms, word, asOf).after.total, pounds)).toBe('56.25');
+    const { after, cost } = fallOf(facts, terms, word, asOf);
+    expect([after.total, cost].map((amount) => toDecimal(amount, pounds))).toEqual(['56.25', '0.00']);
   });
 
   it('of the whole lets the rehearsal that was played stand', () => {

@@ -1,10 +1,12 @@
 // What a feature hands to the page to be shown as a statement.
 
-import { type Statement, sentencesOf, type Tariff } from '@colla/rates';
+import { dueOn, type EventDay, type Statement, sentencesOf, type Tariff } from '@colla/rates';
 import type { EngagementWholeJson } from '@colla/wire';
 import { type StatementAnswerJson, showStatement } from '@colla/wire';
 import type { ReactNode } from 'react';
+import { factsOf } from './facts.ts';
 import { callNames, payerNames } from './names.ts';
+import { isMore, stepReached } from './steps.ts';
 
 export interface Priced {
   readonly statement: StatementAnswerJson['statement'];
@@ -14,6 +16,10 @@ export interface Priced {
   /** How many there are, so that what no line charges can be seen. */
   readonly journeys: number;
   readonly costs: number;
+  /** The day of the deposit; none where there is no deposit, or its event has no day yet. */
+  readonly depositDue?: string;
+  /** True once nothing of it will be asked for: it is all paid, or came to an end. */
+  readonly over: boolean;
 }
 
 /** How the page shows a statement; features do not know one another. */
@@ -33,9 +39,10 @@ export function pricedHere(
 
 /** The same for one that the server worked out. */
 export function pricedBy(
-  { statement, sentences }: Pick<StatementAnswerJson, 'statement' | 'sentences'>,
+  { statement, sentences, toInvoice = [] }: Partial<StatementAnswerJson> & PricedText,
   engagement: EngagementWholeJson,
 ): Priced {
+  const day = depositDay(statement, engagement);
   return {
     statement,
     sentences,
@@ -43,5 +50,25 @@ export function pricedBy(
     payerNames: payerNames(engagement),
     journeys: engagement.legs.length,
     costs: engagement.costs.length,
+    ...(day === undefined ? {} : { depositDue: day }),
+    over: isOver(engagement, toInvoice),
   };
+}
+
+type PricedText = Pick<StatementAnswerJson, 'statement' | 'sentences'>;
+
+/** The day its rule names; a quote has no day of agreement yet. Holidays do not move it. */
+function depositDay(
+  { deposit }: PricedText['statement'],
+  engagement: EngagementWholeJson,
+): string | undefined {
+  // The events are those of the tariff, which the server has read; the wire says them as words.
+  const due = deposit?.due as readonly EventDay[] | undefined;
+  return due && dueOn(due, factsOf(engagement, []))?.toString();
+}
+
+function isOver(engagement: EngagementWholeJson, toInvoice: StatementAnswerJson['toInvoice']): boolean {
+  if (engagement.stage === 'cancelled') return true;
+  const left = toInvoice.some(({ total }) => isMore(total));
+  return stepReached(engagement, left) === 'paid';
 }

@@ -23,3 +23,8 @@ export function stepReached(
 export function isMore(amount: string): boolean {
   return !amount.startsWith('-') && /[1-9]/.test(amount);
 }
+
+/** How far decimal text of the wire lies below nought, as decimal text; undefined where it does not. */
+export function belowNought(amount: string): string | undefined {
+  return amount.startsWith('-') ? amount.slice(1) : undefined;
+}

@@ -18,7 +18,7 @@ export function LineView({ line, of }: { line: StatementLineJson; of: Reckoned }
       <Figure amount={line.amount} currency={of.statement.currency} bare />
     </>
   );
-  const facts = line.facts.map(({ name, value }) => `${name} ${value}`);
+  const facts = line.facts.map(sayFact);
   return (
     <li>
       <Opens summary={summary}>
@@ -33,4 +33,9 @@ export function LineView({ line, of }: { line: StatementLineJson; of: Reckoned }
       </Opens>
     </li>
   );
+}
+
+/** What was judged is a sentence by itself: “cancelled 42.5 h before the rehearsal”. */
+function sayFact({ name, value }: StatementLineJson['facts'][number]): string {
+  return name === 'why' ? value : `${name} ${value}`;
 }

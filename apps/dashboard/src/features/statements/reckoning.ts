@@ -13,6 +13,10 @@ export interface Reckoned {
   /** How many journeys and costs it was made from; none where nobody says. */
   readonly journeys?: number;
   readonly costs?: number;
+  /** The day on which the deposit is due, where it is known. */
+  readonly depositDue?: string;
+  /** True once nothing more of it will be asked for. */
+  readonly over?: boolean;
 }
 
 export interface PayerPart {

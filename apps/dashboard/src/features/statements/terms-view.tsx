@@ -1,6 +1,7 @@
 // What a statement says beyond its lines: deposit, when it is due, calls that fell, what cancelling would leave.
 import type { StatementJson } from '@colla/wire';
 import { statements as say } from '../../catalogue/statements.ts';
+import { sayDay } from '../../locale.ts';
 import { Figure, Opens } from '../../ui/index.ts';
 import { LineView } from './line-view.tsx';
 import { namedCalls, type Reckoned, sentenceFor } from './reckoning.ts';
@@ -26,17 +27,32 @@ export function TermsView({ of }: { of: Reckoned }) {
 }
 
 function Deposit({ deposit, of }: { deposit: NonNullable<StatementJson['deposit']>; of: Reckoned }) {
+  const due = of.depositDue !== undefined && !of.over && say('depositDue', { day: sayDay(of.depositDue) });
   const summary = (
     <>
-      <span>{say('deposit')}</span>
+      <span>
+        {say(of.over ? 'depositWas' : 'deposit')}
+        {due && <span className="aside when">{due}</span>}
+      </span>
       <Figure amount={deposit.amount} currency={of.statement.currency} />
     </>
   );
   return (
     <Opens summary={summary}>
-      <Why sentence={sentenceFor(deposit.clause, of)} rows={[[say('arithmetic'), deposit.arithmetic]]} />
+      <Why
+        sentence={sentenceFor(deposit.clause, of)}
+        rows={[
+          [say('depositOf'), isShare(deposit.arithmetic) ? say('depositBase') : ''],
+          [say('arithmetic'), deposit.arithmetic],
+        ]}
+      />
     </Opens>
   );
+}
+
+/** A share is worked out from a base; a sum that the clause names has none. */
+function isShare(arithmetic: string): boolean {
+  return arithmetic.includes(' × ');
 }
 
 function FallenCalls({ of }: { of: Reckoned }) {
