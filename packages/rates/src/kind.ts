@@ -71,6 +71,12 @@ export interface Example<Written> {
   }[];
   /** The clause's own lines together, as decimal text. */
   readonly owed: string;
+  /** What else it comes to, where it writes no lines of its own: the deposit asked for, its tax, what each payer pays. */
+  readonly also?: {
+    readonly deposit?: string;
+    readonly tax?: string;
+    readonly payers?: Readonly<Record<string, string>>;
+  };
 }
 
 /** A kind of clause: one value in one file, and a line in the menu. */

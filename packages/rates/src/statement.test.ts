@@ -159,7 +159,59 @@ describe('a package', () => {
   });
 });
 
+describe('a package of up to an hour each', () => {
+  it('leaves the half hour beyond it of a rehearsal of 90 minutes', () => {
+    const pack: WrittenClause = {
+      id: 'pack',
+      kind: 'package',
+      terms: { price: '100.00', what: 'Rehearsals', includes: [{ of: {}, minutesEach: 60 }] },
+    };
+    expect(total([pack, hours], { calls: ['rehearsal 90'] })).toBe('120.00');
+  });
+});
+
+describe('a most for the week and a least in all', () => {
+  it('hold one after the other, whichever is written first: 160.00 is 100.00 by the week, and 120.00 in all', () => {
+    const inAll: WrittenClause = { id: 'all', kind: 'limit', terms: { on: ['hours'], least: '120.00' } };
+    const week: WrittenClause = {
+      id: 'week',
+      kind: 'limit',
+      terms: { on: ['hours'], each: 'week', most: '100.00' },
+    };
+    const facts: Given = { calls: ['4 × rehearsal 60'] };
+    expect([total([hours, inAll, week], facts), total([hours, week, inAll], facts)]).toEqual([
+      '120.00',
+      '120.00',
+    ]);
+  });
+});
+
+describe('a journey', () => {
+  const way: WrittenClause = { id: 'way', kind: 'travel', terms: { flat: '25.00', over: 50 } };
+
+  it.each([
+    ['of 40 km', '40 km', '0.00'],
+    ['of exactly 50 km', '50 km', '0.00'],
+    ['of 60 km', '60 km', '25.00'],
+  ])('%s, where a sum is paid beyond 50, is paid %s: %s', (_, leg, owed) => {
+    expect(total([way], { legs: [leg] })).toBe(owed);
+  });
+});
+
 describe('hours that a department covers', () => {
+  it('stay covered whole where the call falls and half is owed', () => {
+    const paid: WrittenClause = {
+      id: 'paid',
+      kind: 'entitlement',
+      payer: 'department',
+      terms: { minutes: 60, price: '30.00' },
+    };
+    const facts: Given = { calls: ['rehearsal 60'], fallen: [{ call: 0, at: '2026-03-02T09:00' }] };
+    expect(
+      total([paid, hours, notice({ scale: [], otherwise: { owes: 'share', share: 5000 } })], facts),
+    ).toBe('30.00');
+  });
+
   const covered: WrittenClause = {
     id: 'covered',
     kind: 'entitlement',

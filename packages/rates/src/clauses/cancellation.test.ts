@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Given } from '../given.ts';
-import { pounds, priced } from '../priced.ts';
-import type { WrittenClause } from '../tariff.ts';
+import { pounds, priced, tariffOf } from '../priced.ts';
+import { sentencesOf, type WrittenClause } from '../tariff.ts';
 
 const hours: WrittenClause = { id: 'hours', kind: 'hourly', terms: { price: '40.00' } };
 const notice = (terms: object): WrittenClause => ({
@@ -238,5 +238,24 @@ describe('what cancelling now would cost', () => {
 
   it('changes nothing of what the engagement costs', () => {
     expect(pounds(priced(clauses, facts, '2026-06-18T19:00[Europe/London]').total)).toBe('100.00');
+  });
+});
+
+describe('a scale says of word at exactly the limit', () => {
+  const said = (terms: object) => sentencesOf(tariffOf([notice(terms)]), 'en-GB')[0]?.sentence;
+
+  it.each([
+    ['that it is in time', dayBefore, 'Word at exactly the limit is in time.'],
+    ['that it is too late', { ...dayBefore, exactly: 'too-late' }, 'Word at exactly the limit is too late.'],
+  ])('%s', (_, terms, words) => {
+    expect(said(terms)).toContain(words);
+  });
+
+  it.each([
+    ['days', { ...dayBefore, clock: 'days' }],
+    ['working days', { ...dayBefore, clock: 'working-days' }],
+    ['nothing but one sum at any time', { scale: [], otherwise: all }],
+  ])('nothing where it counts %s', (_, terms) => {
+    expect(said(terms)).not.toContain('exactly');
   });
 });

@@ -74,7 +74,9 @@ export const deposit = clauseKind({
       case: 'A deposit is asked for, not charged: it adds nothing to the statement',
       terms: { of: { as: 'share', share: 2500 }, due: [{ event: 'agreement', days: 3 }] },
       given: { calls: ['recital 60'] },
+      with: [{ id: 'fee', kind: 'fixed', for: {}, terms: { price: '200.00' } }],
       owed: '0.00',
+      also: { deposit: '50.00' },
     },
   ],
 });

@@ -49,6 +49,33 @@ describe('a sum that is owed for a call that falls', () => {
   });
 });
 
+describe('a package of which one call falls for half and one for all', () => {
+  it('is owed as the one that leaves the most', () => {
+    const clauses: WrittenClause[] = [
+      {
+        id: 'pack',
+        kind: 'package',
+        terms: { price: '150.00', what: 'Recital package', includes: [{ of: {} }] },
+      },
+      {
+        id: 'notice',
+        kind: 'cancellation',
+        terms: { scale: [{ before: 24, owes: { owes: 'share', share: 5000 } }], otherwise: { owes: 'all' } },
+      },
+    ];
+    const falls = [
+      { call: 0, at: '2026-02-20T09:00' },
+      { call: 1, at: '2026-03-03T09:00' },
+    ];
+    const turned = [
+      { call: 0, at: '2026-03-02T09:00' },
+      { call: 1, at: '2026-02-20T09:00' },
+    ];
+    const calls = ['rehearsal 60', 'recital 60'];
+    expect([falls, turned].map((fallen) => total(clauses, { calls, fallen }))).toEqual(['150.00', '150.00']);
+  });
+});
+
 describe('a sum that is owed for a call of two payers', () => {
   const clauses: WrittenClause[] = [
     { id: 'hours', kind: 'hourly', payer: 'school', terms: { price: '15.00' } },

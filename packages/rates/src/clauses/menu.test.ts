@@ -22,6 +22,13 @@ describe.each(kinds.map((kind) => [kind.title, kind] as const))('%s', (_, kind) 
       .filter((line) => line.clause === 'it')
       .reduce((sum, line) => sum + line.amount, 0n);
     expect(pounds(owed)).toBe(example.owed);
+    const { deposit, tax, payers } = example.also ?? {};
+    if (deposit !== undefined) expect(bill.deposit && pounds(bill.deposit.amount)).toBe(deposit);
+    if (tax !== undefined) expect(pounds(bill.tax)).toBe(tax);
+    if (payers !== undefined)
+      expect(Object.fromEntries(bill.payers.map(({ payer, total }) => [payer, pounds(total)]))).toEqual(
+        payers,
+      );
   });
 
   it('says itself in one sentence that a client can read', () => {

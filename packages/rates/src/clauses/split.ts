@@ -57,7 +57,9 @@ export const split = clauseKind({
         ],
       },
       given: { calls: ['rehearsal 60'] },
+      with: [{ id: 'fee', kind: 'fixed', for: {}, terms: { price: '45.01' } }],
       owed: '0.00',
+      also: { payers: { school: '22.51', family: '22.50' } },
     },
   ],
 });

@@ -45,6 +45,15 @@ export const tax = clauseKind({
       terms: { name: 'VAT', rate: 2000 },
       given: {},
       owed: '0.00',
+      also: { tax: '0.00' },
+    },
+    {
+      case: 'VAT at 20 % is added to a fee of 45.00: 9.00',
+      terms: { name: 'VAT', rate: 2000 },
+      given: { calls: ['recital 60'] },
+      with: [{ id: 'fee', kind: 'fixed', for: {}, terms: { price: '45.00' } }],
+      owed: '0.00',
+      also: { tax: '9.00' },
     },
   ],
 });
