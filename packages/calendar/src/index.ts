@@ -13,4 +13,5 @@ export {
   span,
   type WrittenSpan,
 } from './span.ts';
+export { type DailyWindow, minutesWithin } from './window.ts';
 export { CHANGES_OF_2026, type KnownOffset, staleZones, staleZoneWarning, type Zone, zone } from './zone.ts';

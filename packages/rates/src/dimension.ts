@@ -1,6 +1,6 @@
 // A dimension along which the trade tells one case from another: by its words, by a range, or by an hour of the day.
 
-import { readTime, type Temporal } from '@colla/calendar';
+import { readTime } from '@colla/calendar';
 import type { Call } from '@colla/hours';
 import { refused } from '@colla/refusal';
 import { z } from 'zod';
@@ -120,18 +120,4 @@ function lengthOf({ from, until }: Hours): number {
 function minuteOf(text: string): number {
   const time = readTime(text);
   return refused(time) ? 0 : time.hour * 60 + time.minute;
-}
-
-/** Minutes of `start` to `end` that lie within some hours of the day, as the clock of the place shows them. */
-export function minutesWithin(
-  hours: Hours,
-  { start, end }: { start: Temporal.ZonedDateTime; end: Temporal.ZonedDateTime },
-): number {
-  const from = start.hour * 60 + start.minute;
-  const long = Math.round((end.epochMilliseconds - start.epochMilliseconds) / 60_000);
-  let within = 0;
-  // The window that began before the start, and each that begins within the span.
-  for (let opens = from - after(startOf(hours), from); opens < from + long; opens += MINUTES_A_DAY)
-    within += Math.max(0, Math.min(from + long, opens + lengthOf(hours)) - Math.max(from, opens));
-  return within;
 }

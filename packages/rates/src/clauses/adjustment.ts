@@ -1,9 +1,10 @@
 // What supplements and discounts have in common: a condition, and a sum, a share, or a rate for time beyond.
 
+import { minutesWithin } from '@colla/calendar';
 import { chargedMinutes, timesOf } from '@colla/hours';
 import { z } from 'zod';
 import type { Desk, Item } from '../desk.ts';
-import { hoursSchema, minutesWithin } from '../dimension.ts';
+import { hoursSchema } from '../dimension.ts';
 import { amountField, minutesField, shareField, wordsField } from '../fields.ts';
 import { type ClauseHead, perCurrency } from '../kind.ts';
 import type { Line } from '../line.ts';

@@ -1,8 +1,8 @@
-// Minutes that lie within some hours of the day, on the clock of the place.
+// How much of a night lies within some hours of the day, also when clocks change.
 
-import { Temporal } from '@colla/calendar';
-import { expect, it } from 'vitest';
-import { minutesWithin } from './dimension.ts';
+import { Temporal } from 'temporal-polyfill';
+import { describe, expect, it } from 'vitest';
+import { minutesWithin } from './window.ts';
 
 it.each<[string, string, number, { from: string; until: string }, number]>([
   [
@@ -32,4 +32,28 @@ it.each<[string, string, number, { from: string; until: string }, number]>([
 ])('%s', (_, start, long, hours, within) => {
   const from = Temporal.ZonedDateTime.from(`${start}[Europe/London]`);
   expect(minutesWithin(hours, { start: from, end: from.add({ minutes: long }) })).toBe(within);
+});
+
+describe('a night when clocks change', () => {
+  it.each([
+    [
+      'has two hours until three when they go forward',
+      '2026-03-28T23:00[Europe/London]',
+      '2026-03-29T04:00[Europe/London]',
+      '00:00',
+      '03:00',
+      120,
+    ],
+    [
+      'has four hours until three when they go back',
+      '2026-10-31T23:00[America/Chicago]',
+      '2026-11-01T04:00[America/Chicago]',
+      '00:00',
+      '03:00',
+      240,
+    ],
+  ])('%s', (_, start, end, from, until, minutes) => {
+    const span = { start: Temporal.ZonedDateTime.from(start), end: Temporal.ZonedDateTime.from(end) };
+    expect(minutesWithin({ from, until }, span)).toBe(minutes);
+  });
 });
