@@ -1,4 +1,4 @@
-// A field: its label above, a hint, and beside it what is wrong and how to mend it.
+// A field: its label above, a hint below, and beside it what is wrong and how to mend it.
 import { type InputHTMLAttributes, type ReactNode, useId } from 'react';
 import { ui } from '../catalogue/ui.ts';
 import './field.css';
@@ -40,17 +40,17 @@ export function Field({ label, hint, at, wrong, optional, understood, children }
       <label htmlFor={id}>
         {label} {optional && <span className="optional">({ui('optional')})</span>}
       </label>
-      {hint && (
-        <p className="hint" id={`${id}hint`}>
-          {hint}
-        </p>
-      )}
       {children({
         id,
         'aria-describedby': described.join(' ') || undefined,
         'aria-invalid': sentence ? true : undefined,
         'data-at': at,
       })}
+      {hint && (
+        <p className="hint" id={`${id}hint`}>
+          {hint}
+        </p>
+      )}
       {understood && (
         <p className="understood" id={`${id}read`}>
           {understood}
@@ -75,7 +75,12 @@ interface TextFieldProps extends Typed {
   type?: 'text' | 'email' | 'search';
   /** Words to choose from, which do not forbid others. */
   suggestions?: readonly string[] | undefined;
+  /** The most letters it takes; what a line of words may have where left out. */
+  most?: number;
 }
+
+/** The longest line of words that the books keep. */
+const LONGEST_WORDS = 200;
 
 export function TextField({
   value,
@@ -83,6 +88,7 @@ export function TextField({
   autoComplete = 'off',
   type = 'text',
   suggestions,
+  most = LONGEST_WORDS,
   ...field
 }: TextFieldProps) {
   const list = useId();
@@ -97,6 +103,7 @@ export function TextField({
             value={value}
             autoComplete={autoComplete}
             list={suggestions ? list : undefined}
+            maxLength={most}
             onChange={(event) => onType(event.target.value)}
           />
           {suggestions && (

@@ -1,5 +1,14 @@
 // A form that shows each refusal beside the field that it is about, goes to that field, and loses no sentence.
-import { createContext, type ReactNode, type SubmitEvent, use, useEffect, useRef, useState } from 'react';
+import {
+  type ChangeEvent,
+  createContext,
+  type ReactNode,
+  type SubmitEvent,
+  use,
+  useEffect,
+  useRef,
+  useState,
+} from 'react';
 import { ui } from '../catalogue/ui.ts';
 import { beginLate } from './begin-in.ts';
 
@@ -19,12 +28,29 @@ export function useWrong(at: string | undefined): string | undefined {
   return sayings(said).find(({ pointer }) => isAt(pointer, at))?.detail;
 }
 
+/** What is still to be mended once the fields at some pointers have been written in; nothing where no sentence is left. */
+function unmended(said: Said | undefined, mended: readonly string[]): Said | undefined {
+  if (!said || mended.length === 0) return said;
+  const { pointer, errors = [], detail } = said;
+  const stands = (pointer: string) => !mended.some((at) => isAt(pointer, at));
+  const left = errors.filter(({ pointer }) => stands(pointer));
+  if (pointer !== undefined && stands(pointer)) return { detail, pointer, errors: left };
+  if (pointer === undefined && errors.length === 0) return said;
+  return left.length > 0 ? { detail, errors: left } : undefined;
+}
+
 function sayings({ detail, pointer, errors = [] }: Said): { pointer: string; detail: string }[] {
   return [...errors, ...(pointer === undefined ? [] : [{ pointer, detail }])];
 }
 
 function isAt(pointer: string, at: string): boolean {
   return pointer === at || pointer.startsWith(`${at}/`);
+}
+
+/** The fields written in since a problem was said: what was wrong there is no longer what stands there. */
+interface Mended {
+  readonly of: Said | undefined;
+  readonly at: readonly string[];
 }
 
 interface FormProps {
@@ -39,6 +65,13 @@ interface FormProps {
 export function Form({ problem, onSubmit, foot, children }: FormProps) {
   const form = useRef<HTMLFormElement>(null);
   const [placed, setPlaced] = useState(false);
+  const [mended, setMended] = useState<Mended>({ of: problem, at: [] });
+  const left = unmended(problem, mended.of === problem ? mended.at : []);
+  const mend = (event: ChangeEvent<HTMLFormElement>) => {
+    const at = event.target.closest<HTMLElement>('[data-at]')?.dataset.at;
+    if (!problem || at === undefined) return;
+    setMended({ of: problem, at: mended.of === problem ? [...mended.at, at] : [at] });
+  };
   useEffect(() => {
     const dialog = form.current?.closest('dialog');
     if (dialog) beginLate(dialog);
@@ -57,11 +90,11 @@ export function Form({ problem, onSubmit, foot, children }: FormProps) {
     onSubmit();
   };
   return (
-    <form ref={form} className="form" onSubmit={submit} noValidate>
-      <Wrong value={problem}>{children}</Wrong>
-      {problem && (
+    <form ref={form} className="form" onSubmit={submit} onChange={mend} noValidate>
+      <Wrong value={left}>{children}</Wrong>
+      {left && (
         <p className="wrong" role="alert">
-          {placed ? ui('notKept') : problem.detail}
+          {placed ? ui('notKept') : left.detail}
         </p>
       )}
       <div className="buttons">{foot}</div>

@@ -131,6 +131,7 @@ function WorkRows({ works, onChange }: { works: readonly WorkRow[]; onChange: (w
                 label={say('composer')}
                 optional
                 at={`/programme/${place}/composer`}
+                most={120}
                 value={work.composer}
                 onType={(composer) => change(work.key, { composer })}
               />

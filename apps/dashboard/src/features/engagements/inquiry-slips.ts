@@ -3,7 +3,7 @@
 import { span } from '@colla/calendar';
 import { refused } from '@colla/refusal';
 import { engagements as say } from '../../catalogue/engagements.ts';
-import { type CallRow, type InquiryDraft, type PayerRow, plannedOf } from './inquiry.ts';
+import { type CallRow, type InquiryDraft, isUntouched, type PayerRow, plannedOf } from './inquiry.ts';
 import { meantBy, type Named } from './naming.ts';
 
 export interface Slip {
@@ -21,7 +21,9 @@ export function slipsIn(draft: InquiryDraft, known: readonly Named[]): Slip[] {
     });
   }
   slips.push(...slipsInNames(draft, known));
-  for (const [index, call] of draft.calls.entries()) slips.push(...slipsInCall(call, `/calls/${index}`));
+  for (const [index, call] of draft.calls.entries()) {
+    if (!isUntouched(call)) slips.push(...slipsInCall(call, `/calls/${index}`));
+  }
   for (const [index, work] of draft.works.entries()) {
     if (work.title.trim() === '')
       slips.push({ pointer: `/programme/${index}/title`, detail: say('wrongWork') });

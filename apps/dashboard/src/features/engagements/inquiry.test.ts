@@ -63,8 +63,14 @@ describe('an inquiry', () => {
   });
 
   it('asks for a title, and for the day of a call that has none', () => {
-    const unsaid = { ...inquiry, title: ' ', calls: [emptyCall(0, zone)] };
+    const unsaid = { ...inquiry, title: ' ', calls: [{ ...emptyCall(0, zone), place: 'Room 4' }] };
     expect(slipsIn(unsaid, []).map(({ pointer }) => pointer)).toEqual(['/title', '/calls/0/planned/on']);
+  });
+
+  it('needs no more than a title: a call in which nothing is written is left out', () => {
+    const asked = { ...emptyInquiry(zone), title: 'A recital in spring' };
+    expect(slipsIn(asked, [])).toEqual([]);
+    expect(inquiryOf(asked, new Map()).calls).toEqual([]);
   });
 
   it('refuses a call that ends before it starts, beside its end', () => {

@@ -82,6 +82,12 @@ export function emptyCall(key: number, zone: string): CallRow {
   return { ...unsaid, key, kind: CALL_KINDS[0], zone };
 }
 
+/** A row in which nobody has written anything: it is no call yet. */
+export function isUntouched({ key, zone, ...row }: CallRow): boolean {
+  const { key: _key, zone: _zone, ...empty } = emptyCall(key, zone);
+  return Object.entries(empty).every(([field, unsaid]) => row[field as keyof typeof row] === unsaid);
+}
+
 /** A further call: at the place, zone and clock times of the last one, a day not yet chosen. */
 export function callAfter(calls: readonly CallRow[], zone: string): CallRow {
   const key = nextKey(calls);
@@ -116,7 +122,7 @@ export function plannedOf({ on, from, until, zone }: CallRow): WrittenSpan {
 export function inquiryOf(draft: InquiryDraft, ids: ReadonlyMap<string, string>): EngagementInput {
   return {
     ...peopleOf(draft, ids),
-    calls: draft.calls.map(callInputOf),
+    calls: draft.calls.filter((call) => !isUntouched(call)).map(callInputOf),
     programme: draft.works.map(({ composer, title, minutes, requested }) => ({
       composer: composer.trim(),
       title: title.trim(),

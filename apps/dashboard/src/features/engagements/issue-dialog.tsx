@@ -63,7 +63,7 @@ export function IssueDialog({ engagement, organisation, payer, onAddress, onClos
         {ahead.length > 0 && <p>{say('askedAhead', { calls: ahead.join('; '), count: ahead.length })}</p>}
         <div className="fields">
           <DayField label={say('issuedOn')} at="/issuedOn" value={issuedOn} onType={setIssuedOn} />
-          <TextField label={say('issueNote')} optional at="/note" value={note} onType={setNote} />
+          <TextField label={say('issueNote')} optional at="/note" most={4000} value={note} onType={setNote} />
         </div>
       </Form>
     </Dialog>

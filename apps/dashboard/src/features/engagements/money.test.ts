@@ -38,6 +38,29 @@ const tariff = granted(
 );
 const terms = { tariff, locale: 'en-GB' };
 
+const calls: EngagementJson['calls'] = [
+  {
+    id: 'c1',
+    kind: 'rehearsal',
+    place: 'Room 4',
+    start: '2026-06-10T10:00:00+01:00[Europe/London]',
+    end: '2026-06-10T11:00:00+01:00[Europe/London]',
+    standing: {
+      is: 'played',
+      start: '2026-06-10T10:00:00+01:00[Europe/London]',
+      end: '2026-06-10T11:10:00+01:00[Europe/London]',
+    },
+  },
+  {
+    id: 'c2',
+    kind: 'exam',
+    place: 'Hall',
+    start: '2026-06-13T15:00:00+01:00[Europe/London]',
+    end: '2026-06-13T15:30:00+01:00[Europe/London]',
+    standing: { is: 'agreed' },
+  },
+];
+
 const engagement: EngagementJson = {
   id: 'e1',
   title: 'Cello exam',
@@ -48,28 +71,7 @@ const engagement: EngagementJson = {
   sharers: 1,
   circumstances: [],
   askedAt: '2026-05-01T09:00:00+01:00[Europe/London]',
-  calls: [
-    {
-      id: 'c1',
-      kind: 'rehearsal',
-      place: 'Room 4',
-      start: '2026-06-10T10:00:00+01:00[Europe/London]',
-      end: '2026-06-10T11:00:00+01:00[Europe/London]',
-      standing: {
-        is: 'played',
-        start: '2026-06-10T10:00:00+01:00[Europe/London]',
-        end: '2026-06-10T11:10:00+01:00[Europe/London]',
-      },
-    },
-    {
-      id: 'c2',
-      kind: 'exam',
-      place: 'Hall',
-      start: '2026-06-13T15:00:00+01:00[Europe/London]',
-      end: '2026-06-13T15:30:00+01:00[Europe/London]',
-      standing: { is: 'agreed' },
-    },
-  ],
+  calls,
   programme: [],
   legs: [
     {

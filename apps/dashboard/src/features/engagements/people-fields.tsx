@@ -57,6 +57,7 @@ export function PeopleFields({ people, parties, onChange }: PeopleFieldsProps) {
         label={say('note')}
         optional
         at="/note"
+        most={4000}
         value={people.note}
         onType={(note) => onChange({ note })}
       />
@@ -124,6 +125,7 @@ function PayerRows({ payers, parties, onChange }: PayerRowsProps) {
             label={say('payerRole')}
             hint={say('payerRoleHint')}
             at={`/payers/${place}/role`}
+            most={60}
             value={row.role}
             onType={(role) => change(row.key, { role })}
           />
