@@ -1,7 +1,13 @@
 // Statements on the wire, and the preview that prices an engagement without keeping anything.
 
 import { toDecimal } from '@colla/money';
-import { CATEGORIES, type Statement, writtenTariffSchema } from '@colla/rates';
+import {
+  CATEGORIES,
+  type DepositDue,
+  type PaymentDue,
+  type Statement,
+  writtenTariffSchema,
+} from '@colla/rates';
 import { z } from 'zod';
 import {
   callInput,
@@ -32,13 +38,22 @@ export const statementLine = z.object({
 });
 export type StatementLineJson = z.output<typeof statementLine>;
 
-const due = z.array(z.object({ event: z.string(), days: z.int() }));
+const due = z.array(
+  z.object({
+    event: z.string(),
+    named: z.string().optional(),
+    days: z.int(),
+    monthEnd: z.boolean().optional(),
+  }),
+);
 
 export const statement = z.object({
   currency: currencyCode,
   asOf: instant,
   tariff: z.object({ name: z.string(), version: z.int() }),
   lines: z.array(statementLine),
+  /** What the payers owe to others than the pianist; in none of the sums. */
+  toOthers: z.array(statementLine.extend({ payee: z.string() })),
   taxes: z.array(
     z.object({
       clause: z.string(),
@@ -56,8 +71,26 @@ export const statement = z.object({
   net: amount,
   tax: amount,
   total: amount,
-  deposit: z.object({ clause: z.string(), amount, due, arithmetic: z.string() }).optional(),
-  payment: z.object({ clause: z.string(), due, gate: z.boolean() }).optional(),
+  deposit: z
+    .object({
+      clause: z.string(),
+      amount,
+      due,
+      /** Until when it is given back. */
+      refundable: due.optional(),
+      counts: z.enum(['the final invoice', 'the next invoice', 'nothing']),
+      arithmetic: z.string(),
+    })
+    .optional(),
+  payment: z
+    .object({
+      clause: z.string(),
+      due,
+      gate: z.boolean(),
+      /** Monthly parts, the first due on the day itself. */
+      instalments: z.array(z.object({ payer: z.string(), month: z.int(), amount })),
+    })
+    .optional(),
   entitlements: z.array(
     z.object({
       clause: z.string(),
@@ -68,6 +101,10 @@ export const statement = z.object({
     }),
   ),
   fallen: z.array(z.object({ call: z.string(), clause: z.string(), owes: z.string(), why: z.string() })),
+  /** Parts that came late, and what follows from it. */
+  late: z.array(
+    z.object({ clause: z.string(), work: z.string(), dueOn: day, daysLate: z.int(), means: z.string() }),
+  ),
   unpriced: z.array(z.string()),
   ifCancelled: z.object({ total: amount, lines: z.array(statementLine) }).optional(),
 });
@@ -97,6 +134,7 @@ export function showStatement(of: Statement): StatementJson {
     ...rest,
     asOf: of.asOf.toString(),
     lines: of.lines.map(line),
+    toOthers: of.toOthers.map(({ payee, ...owed }) => ({ ...line(owed), payee })),
     taxes: of.taxes.map((tax) => ({ ...tax, base: text(tax.base), amount: text(tax.amount) })),
     payers: of.payers.map((sum) => ({
       payer: sum.payer,
@@ -107,15 +145,32 @@ export function showStatement(of: Statement): StatementJson {
     net: text(of.net),
     tax: text(of.tax),
     total: text(of.total),
-    ...(deposit ? { deposit: { ...deposit, amount: text(deposit.amount), due: [...deposit.due] } } : {}),
-    ...(payment ? { payment: { ...payment, due: [...payment.due] } } : {}),
+    ...(deposit ? { deposit: showDeposit(deposit, text) } : {}),
+    ...(payment ? { payment: showPaymentTerms(payment, text) } : {}),
     entitlements: of.entitlements.map((drawn) => ({ ...drawn, draws: [...drawn.draws] })),
     fallen: [...of.fallen],
+    late: of.late.map((part) => ({ ...part, dueOn: part.dueOn.toString() })),
     unpriced: [...of.unpriced],
     ...(ifCancelled
       ? { ifCancelled: { total: text(ifCancelled.total), lines: ifCancelled.lines.map(line) } }
       : {}),
   };
+}
+
+type Text = (minor: bigint) => string;
+
+function showDeposit({ refundable, ...of }: DepositDue, text: Text): NonNullable<StatementJson['deposit']> {
+  return {
+    ...of,
+    amount: text(of.amount),
+    due: [...of.due],
+    ...(refundable ? { refundable: [...refundable] } : {}),
+  };
+}
+
+function showPaymentTerms(of: PaymentDue, text: Text): NonNullable<StatementJson['payment']> {
+  const instalments = of.instalments.map((part) => ({ ...part, amount: text(part.amount) }));
+  return { ...of, due: [...of.due], instalments };
 }
 
 /** What lines name a call, journey or cost by, where whoever asks has a name for it. */
