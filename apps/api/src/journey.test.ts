@@ -22,7 +22,7 @@ describe.each(databases)('an engagement from inquiry to paid, %s', (_, begin) =>
       body: { tariff: tariff.id, validUntil: '2026-10-31' },
     });
     expect(quoted.stage).toBe('quoted');
-    expect(quoted.quote?.validUntil).toBe('2026-10-31T23:59:00+00:00[Europe/London]');
+    expect(quoted.quote?.validUntil).toBe('2026-10-31T23:59:59.999+00:00[Europe/London]');
     const offered = await client.getStatement({ params });
     expect(offered.statement.total).toBe('300.00');
     expect(offered.toInvoice).toEqual([]);

@@ -7,6 +7,12 @@ import { localTime, minutesOf, readDay, readInstant, readTime, span, type Writte
 
 const rehearsal: WrittenSpan = { on: '2026-03-14', from: '10:00', until: '11:30', zone: 'Europe/London' };
 
+it('a call of two days is read, and of a minute more refused: its day is written wrong', () => {
+  const two = { ...rehearsal, untilOn: '2026-03-16', until: '10:00' };
+  expect(minutesOf(granted(span(two)))).toBe(2880);
+  expect(span({ ...two, until: '10:01' })).toMatchObject({ code: 'calendar/too-long', field: '/untilOn' });
+});
+
 describe('a call lasts as long as it was lived', () => {
   it.each([
     ['a rehearsal of an hour and a half', {}, 90],

@@ -21,7 +21,8 @@ export interface WrittenSpan {
 
 /**
  * Reads a written span. Refuses an unknown zone, a day or time that is none, a time that clocks skip that
- * night, and an end that is not after the start. A time that clocks repeat is read as the first of the two.
+ * night, an end that is not after the start, and more than two days: that is a day written wrong. A time that clocks
+ * repeat is read as the first of the two.
  */
 export function span(written: WrittenSpan): OrRefusal<Span> {
   const start = localTime(written.on, written.from, written.zone);
@@ -29,8 +30,12 @@ export function span(written: WrittenSpan): OrRefusal<Span> {
   const end = localTime(written.untilOn ?? written.on, written.until, written.zone);
   if (refused(end)) return end.at(fieldOf(end, { day: '/untilOn', time: '/until' }));
   if (Temporal.ZonedDateTime.compare(end, start) <= 0) return endsBeforeItStarts(written);
+  if (minutesOf({ start, end }) > LONGEST_MINUTES) return tooLong(written);
   return { start, end };
 }
+
+/** No call lasts longer than two days. */
+const LONGEST_MINUTES = 48 * 60;
 
 function fieldOf({ code }: Refusal, fields: { day: string; time: string }): string {
   if (code === 'calendar/unknown-zone') return '/zone';
@@ -129,6 +134,15 @@ function skipped(on: string, at: string, place: string, next: Temporal.ZonedDate
     'calendar/skipped-time',
     `${at} on ${on} does not exist in ${place}: clocks go forward that night. Did you mean ${clock}?`,
     { day: on, time: at, zone: place, suggestion: clock },
+  );
+}
+
+function tooLong({ on, untilOn = on }: WrittenSpan): Refusal {
+  return new Refusal(
+    'calendar/too-long',
+    `From ${on} to ${untilOn} is more than two days. Enter a call for each time, or correct the day it ends on.`,
+    { start: on, end: untilOn },
+    '/untilOn',
   );
 }
 

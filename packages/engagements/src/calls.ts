@@ -8,9 +8,13 @@ import {
   allowed,
   type Engagement,
   factsBehind,
+  hasAgreement,
   type Inquiry,
+  isBefore,
   type Quoted,
+  wordTooEarly,
 } from './engagement.ts';
+import { fall, hasLapsed, holdLapsed } from './hold.ts';
 
 /**
  * Adds a call, kept free until it is agreed. A quote is taken back by it, as by every change of the calls: it was
@@ -41,16 +45,25 @@ export function releaseCall(engagement: Engagement, id: string): OrRefusal<Engag
   return refused(open) ? open : { ...open, calls: open.calls.filter((call) => call.id !== id) };
 }
 
-/** A call kept free is agreed: a second round is reached, a rehearsal is added by both. */
-export function agreeCall(engagement: Engagement, id: string): OrRefusal<Engagement> {
+/**
+ * A call kept free is agreed: a second round is reached, a rehearsal is added by both. Refuses a hold that has
+ * lapsed by `now`.
+ */
+export function agreeCall(
+  engagement: Engagement,
+  id: string,
+  now: Temporal.ZonedDateTime,
+): OrRefusal<Engagement> {
   const agreed = allowed(engagement, 'change', 'agreed');
   if (refused(agreed)) return agreed;
-  return withCall(agreed, id, ['held'], 'agreed', (call) => stand(call, { is: 'agreed' }));
+  return withCall(agreed, id, ['held'], 'agreed', (call) =>
+    hasLapsed(call, now) ? holdLapsed(call) : stand(call, { is: 'agreed' }),
+  );
 }
 
 /**
  * A call took place, with its real times. A mistake in them is mended by saying it again. Refuses times that begin
- * after `now`; a call brought forward may be played before its planned time.
+ * after `now`, and times more than a week from the plan; a call brought forward may be played before its planned time.
  */
 export function playCall(
   engagement: Engagement,
@@ -61,18 +74,42 @@ export function playCall(
   return withCall(engagement, id, ['agreed', 'played'], 'played', (call) =>
     isAhead(times.start, now)
       ? notYet(call, { start: times.start, now, verb: 'played' }).at('/from')
-      : stand(call, { is: 'played', times }),
+      : isNear(times.start, call.planned.start)
+        ? stand(call, { is: 'played', times })
+        : elsewhen(call, times.start),
   );
 }
 
-/** Word came that a call will not take place. Refuses word that comes after the call began: that is a call missed. */
+/** How far a call is played from its plan without being another one. */
+const DAYS_NEAR = 7;
+
+function isNear(one: Temporal.ZonedDateTime, other: Temporal.ZonedDateTime): boolean {
+  return Math.abs(one.epochMilliseconds - other.epochMilliseconds) <= DAYS_NEAR * 86_400_000;
+}
+
+function elsewhen({ id, kind, planned }: Call, start: Temporal.ZonedDateTime): Refusal {
+  const [day, plan] = [start.toPlainDate().toString(), planned.start.toPlainDate().toString()];
+  return new Refusal(
+    'engagements/played-elsewhen',
+    `The ${kind} was planned on ${plan}, and ${day} is more than a week from it. Move the call first, or correct the day.`,
+    { call: id, day, planned: plan },
+    '/on',
+  );
+}
+
+/**
+ * Word came that a call will not take place. Refuses word that comes once the call has begun: that is a call missed;
+ * and word from before the agreement.
+ */
 export function cancelCall(
   engagement: Engagement,
   id: string,
   word: { at: Temporal.ZonedDateTime; by: Who; reason: Reason },
 ): OrRefusal<Engagement> {
   const call = engagement.calls.find((call) => call.id === id);
-  if (call && Temporal.ZonedDateTime.compare(word.at, call.planned.start) > 0) {
+  if (hasAgreement(engagement) && isBefore(word.at, engagement.agreement))
+    return wordTooEarly(engagement.agreement);
+  if (call && Temporal.ZonedDateTime.compare(word.at, call.planned.start) >= 0) {
     return new Refusal(
       'engagements/cancelled-too-late',
       'Word came after the call was to begin. Mark it missed instead.',
@@ -80,9 +117,7 @@ export function cancelCall(
       '/at',
     );
   }
-  return withCall(engagement, id, ['held', 'agreed'], 'cancelled', (call) =>
-    stand(call, { is: 'cancelled', ...word, wasAgreed: call.standing.is === 'agreed' }),
-  );
+  return withCall(engagement, id, ['held', 'agreed'], 'cancelled', (call) => fall(call, word));
 }
 
 /** No word came and somebody was not there. Refuses a call that begins after `now`: word of it can still come. */
@@ -99,11 +134,17 @@ export function missCall(
   );
 }
 
-/** Takes back what was said of a call: it stands agreed again, or only kept free where it was never agreed. */
+/** Takes back what was said of a call: it stands agreed again, or kept free as it was where it was never agreed. */
 export function reopenCall(engagement: Engagement, id: string): OrRefusal<Engagement> {
   return withCall(engagement, id, ['played', 'cancelled', 'missed'], 'opened again', (call) =>
-    stand(call, { is: call.standing.is === 'cancelled' && !call.standing.wasAgreed ? 'held' : 'agreed' }),
+    stand(call, before(call.standing)),
   );
+}
+
+function before(standing: Standing): Standing {
+  if (standing.is !== 'cancelled' || standing.wasAgreed) return { is: 'agreed' };
+  const { lapsesAt, onlyIf } = standing;
+  return { is: 'held', ...(lapsesAt ? { lapsesAt } : {}), ...(onlyIf === undefined ? {} : { onlyIf }) };
 }
 
 function stand(call: Call, standing: Standing): Call {

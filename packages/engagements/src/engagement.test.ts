@@ -297,10 +297,10 @@ describe('a call makes the moves of its standing and no other', () => {
     expect(granted(reopenCall(released, 'c1')).calls[0]?.standing).toEqual({ is: 'held' });
   });
 
-  it('word that comes after a call began is a call missed', () => {
-    const refusal = cancelCall(agreed, 'c1', { ...word, at: at('2026-02-02T10:01') });
+  it('word that comes once a call has begun is a call missed', () => {
+    const refusal = cancelCall(agreed, 'c1', { ...word, at: at('2026-02-02T10:00') });
     expect(refusal).toMatchObject({ code: 'engagements/cancelled-too-late', field: '/at' });
-    expect(refused(cancelCall(agreed, 'c1', { ...word, at: at('2026-02-02T10:00') }))).toBe(false);
+    expect(refused(cancelCall(agreed, 'c1', { ...word, at: at('2026-02-02T09:59') }))).toBe(false);
   });
 
   const planned = rehearsal.planned;
@@ -428,7 +428,7 @@ describe('agreeing freezes', () => {
     const frozen = JSON.stringify(agreed.agreement, plain);
     const steps: Move[] = [
       (of) => addCall(of, round),
-      (of) => agreeCall(of, 'c2'),
+      (of) => agreeCall(of, 'c2', afterwards),
       (of) => changeCall(of, 'c2', { place: 'Studio' }),
       (of) => playCall(of, 'c1', rehearsal.planned, afterwards),
       (of) => missCall(of, 'c2', word, afterwards),
@@ -437,6 +437,29 @@ describe('agreeing freezes', () => {
     const end = steps.reduce<Engagement>((of, step) => granted(step(of)), agreed);
     expect(hasAgreement(end) && JSON.stringify(end.agreement, plain)).toBe(frozen);
     expect(hasAgreement(end) && Object.is(end.agreement, agreed.agreement)).toBe(true);
+  });
+
+  it('no hold that has lapsed: it waits until the call is entered again', () => {
+    const until = at('2026-01-05T09:59');
+    const held = granted(addCall(asked, { ...rehearsal, held: { lapsesAt: until } }));
+    const put = granted(quote(held, offered));
+    expect(granted(agree(put, { ...yes, at: until })).stage).toBe('agreed');
+    const late = agree(put, yes);
+    expect(late).toMatchObject({ code: 'engagements/hold-lapsed', facts: { call: 'c1' } });
+    expect(refused(late) && late.sentence).toBe(
+      'The rehearsal was kept free until 2026-01-05 and no longer. Release it, and enter it again if it is still free.',
+    );
+    const second = granted(addCall(agreed, { ...round, held: { ...round.held, lapsesAt: until } }));
+    expect(agreeCall(second, 'c2', yes.at)).toMatchObject({ code: 'engagements/hold-lapsed' });
+  });
+
+  it('no conditional round that fell and was opened again: it waits for its condition as before', () => {
+    const lapsesAt = at('2026-02-08T12:00');
+    const two = granted(addCall(inquiry, { ...round, held: { ...round.held, lapsesAt } }));
+    const again = granted(reopenCall(granted(cancelCall(two, 'c2', { ...word, at: offered.at })), 'c2'));
+    expect(again.calls[1]).toEqual(two.calls[1]);
+    const both = granted(agree(granted(quote(again, offered)), yes));
+    expect(both.calls[1]?.standing).toEqual({ is: 'held', onlyIf: 'the first round is passed', lapsesAt });
   });
 
   it('a round that waits for another stays kept free', () => {
@@ -448,10 +471,39 @@ describe('agreeing freezes', () => {
   });
 });
 
+describe('times that cannot be', () => {
+  it('a call played more than a week from its plan is another call', () => {
+    const late = { start: at('2026-02-09T10:01'), end: at('2026-02-09T11:00') };
+    const week = { start: at('2026-02-09T10:00'), end: at('2026-02-09T11:00') };
+    expect(playCall(agreed, 'c1', late, afterwards)).toMatchObject({
+      code: 'engagements/played-elsewhen',
+      field: '/on',
+    });
+    expect(granted(playCall(agreed, 'c1', week, afterwards)).calls[0]?.standing.is).toBe('played');
+  });
+
+  it('no word comes before what it ends was agreed', () => {
+    const early = { ...word, at: yes.at.subtract({ seconds: 1 }) };
+    expect(cancelCall(agreed, 'c1', early)).toMatchObject({ code: 'engagements/word-too-early' });
+    expect(cancel(agreed, early)).toMatchObject({ code: 'engagements/word-too-early' });
+    expect(granted(cancel(agreed, { ...word, at: yes.at })).stage).toBe('cancelled');
+  });
+});
+
+describe('what comes to nothing', () => {
+  it.each([
+    ['declined', decline],
+    ['left to lapse', lapse],
+  ])('releases every hold when it is %s', (_, close) => {
+    const end = granted(close(quoted, at('2026-01-21T10:00')));
+    expect(end.calls).toMatchObject([{ standing: { is: 'cancelled', wasAgreed: false } }]);
+  });
+});
+
 describe('cancelling the whole', () => {
   const two = granted(addCall(played, round));
   const three = granted(
-    agreeCall(granted(addCall(two, { ...rehearsal, id: 'c3', planned: round.planned })), 'c3'),
+    agreeCall(granted(addCall(two, { ...rehearsal, id: 'c3', planned: round.planned })), 'c3', yes.at),
   );
 
   it('leaves what was played, cancels what was agreed and releases what was held', () => {

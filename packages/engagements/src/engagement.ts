@@ -7,6 +7,7 @@ import type { Currency } from '@colla/money';
 import { type Cost, type SoloistFacts, sentencesOf, type Tariff, withChoices } from '@colla/rates';
 import { type OrRefusal, Refusal, refused } from '@colla/refusal';
 import type { Leg } from '@colla/travel';
+import { fall, hasLapsed, holdLapsed, isOffered, isOpen, taken } from './hold.ts';
 import type { Work } from './programme.ts';
 
 /** What an engagement holds at every stage. */
@@ -121,7 +122,7 @@ export function quote(
 
 /**
  * The payer says yes: the tariff version, its sentences, the calls and the holidays are frozen, and every call that
- * is offered without a condition is agreed. Refuses a quote that has lapsed.
+ * is offered without a condition is agreed. Refuses a quote that has lapsed, and a hold that has.
  */
 export function agree(
   engagement: Engagement,
@@ -144,6 +145,8 @@ export function agree(
       { validUntil: day },
     );
   }
+  const gone = facts.calls.find((call) => isOffered(call) && hasLapsed(call, yes.at));
+  if (gone) return holdLapsed(gone);
   const calls = facts.calls.map(taken);
   const agreement: Agreement = {
     id: yes.id,
@@ -174,7 +177,10 @@ function close(
 ): OrRefusal<Closed> {
   const open = allowed(engagement, move, 'inquiry', 'quoted');
   if (refused(open)) return open;
-  return { ...factsBehind(open), stage: move === 'decline' ? 'declined' : 'lapsed', closedAt: at };
+  // Nobody owes anything for a hold, so it does not matter by whom it falls.
+  const word = { at, by: 'payer', reason: 'other' } as const;
+  const calls = open.calls.map((call) => (isOpen(call) ? fall(call, word) : call));
+  return { ...factsBehind(open), calls, stage: move === 'decline' ? 'declined' : 'lapsed', closedAt: at };
 }
 
 /**
@@ -187,9 +193,10 @@ export function cancel(
 ): OrRefusal<Cancelled> {
   const open = allowed(engagement, 'cancel', 'agreed');
   if (refused(open)) return open;
+  if (isBefore(word.at, open.agreement)) return wordTooEarly(open.agreement);
   const begun = open.calls.filter((call) => call.standing.is === 'agreed' && hasBegun(call, word.at));
   if (begun.length > 0) return callsOpen(begun.length, { begun: true });
-  const calls = open.calls.map((call) => falls(call, word));
+  const calls = open.calls.map((call) => (isOpen(call) ? fall(call, word) : call));
   return { ...open, calls, stage: 'cancelled', cancelledAt: word.at, by: word.by, reason: word.reason };
 }
 
@@ -203,7 +210,7 @@ export function settle(
 ): OrRefusal<Settled> {
   const open = allowed(engagement, 'settle', 'agreed');
   if (refused(open)) return open;
-  const waiting = open.calls.filter(({ standing }) => standing.is === 'agreed' || standing.is === 'held');
+  const waiting = open.calls.filter(isOpen);
   if (waiting.length > 0) return callsOpen(waiting.length, { begun: false });
   if (books.toInvoice !== 0n || books.owed !== 0n) {
     return new Refusal(
@@ -275,25 +282,28 @@ function noCalls(): Refusal {
   );
 }
 
-/** What an agreement does to a call that was kept free: it is agreed, unless something must happen first. */
-function taken(call: Call): Call {
-  return call.standing.is === 'held' && call.standing.onlyIf === undefined
-    ? { ...call, standing: { is: 'agreed' } }
-    : call;
-}
-
 function asAgreed({ id, kind, label, planned }: Call): AgreedCall {
   return { id, kind, ...(label === undefined ? {} : { label }), planned };
 }
 
-function falls(call: Call, word: { at: Temporal.ZonedDateTime; by: Who; reason: Reason }): Call {
-  const { is } = call.standing;
-  if (is !== 'agreed' && is !== 'held') return call;
-  return { ...call, standing: { is: 'cancelled', ...word, wasAgreed: is === 'agreed' } };
+function hasBegun(call: Call, at: Temporal.ZonedDateTime): boolean {
+  return Temporal.ZonedDateTime.compare(call.planned.start, at) <= 0;
 }
 
-function hasBegun(call: Call, at: Temporal.ZonedDateTime): boolean {
-  return Temporal.ZonedDateTime.compare(call.planned.start, at) < 0;
+/** Whether an instant lies before a yes was said. */
+export function isBefore(at: Temporal.ZonedDateTime, { agreedAt }: Agreement): boolean {
+  return Temporal.ZonedDateTime.compare(at, agreedAt) < 0;
+}
+
+/** Why word from before an agreement ends nothing of it. */
+export function wordTooEarly({ agreedAt }: Agreement): Refusal {
+  const day = agreedAt.toPlainDate().toString();
+  return new Refusal(
+    'engagements/word-too-early',
+    `This was agreed on ${day}, after that word came. Correct the moment it came.`,
+    { agreed: day },
+    '/on',
+  );
 }
 
 function callsOpen(count: number, { begun }: { begun: boolean }): Refusal {

@@ -148,7 +148,7 @@ export function engageFurther(engagement: Engagement, told: Told, { newId, clock
     .filter((call) => call.afterInvoices)
     .reduce((so, call) => {
       const id = newId();
-      return befall(granted(agreeCall(ask(so, call, id, clock), id)), id, call, clock);
+      return befall(granted(agreeCall(ask(so, call, id, clock), id, clock.now)), id, call, clock);
     }, engagement);
 }
 

@@ -12,7 +12,8 @@ export type Reason = (typeof REASONS)[number];
 
 /**
  * How a call stands. `held`: kept free, not agreed; `onlyIf` names what must happen first (a second round).
- * `agreed`: both sides count on it. `played`: with its real times. `cancelled`: word came, at an instant.
+ * `agreed`: both sides count on it. `played`: with its real times. `cancelled`: word came, at an instant; of a hold
+ * it keeps how it was held.
  * `missed`: no word came and somebody was not there.
  */
 export type Standing =
@@ -26,6 +27,8 @@ export type Standing =
       readonly reason: Reason;
       /** Whether the call had been agreed when it fell: a hold released costs nobody anything. */
       readonly wasAgreed: boolean;
+      readonly lapsesAt?: Temporal.ZonedDateTime;
+      readonly onlyIf?: string;
     }
   | { readonly is: 'missed'; readonly by: Who; readonly reason: Reason };
 

@@ -56,7 +56,7 @@ describe('after an invoice, only the difference is asked for', () => {
   const first = ask(agreed, []);
 
   it('of a call that was added', () => {
-    const more = granted(agreeCall(further(agreed, ['c3', 'rehearsal', '02-16T10:00']), 'c3'));
+    const more = granted(agreeCall(further(agreed, ['c3', 'rehearsal', '02-16T10:00']), 'c3', AFTERWARDS));
     expect(figures(ask(more, [first]))).toEqual([['Rehearsal', '60.00']]);
   });
 
@@ -79,7 +79,7 @@ describe('after an invoice, only the difference is asked for', () => {
 
   it('of a shorter call and an added one together', () => {
     const shorter = granted(playCall(agreed, 'c1', lasting(agreed, 'c1', 45), AFTERWARDS));
-    const more = granted(agreeCall(further(shorter, ['c3', 'rehearsal', '02-16T10:00']), 'c3'));
+    const more = granted(agreeCall(further(shorter, ['c3', 'rehearsal', '02-16T10:00']), 'c3', AFTERWARDS));
     expect(ask(more, [first]).total).toBe(4500n);
   });
 
@@ -182,7 +182,7 @@ describe('the tax of all invoices is the tax of the whole', () => {
       const id = `c${index + 1}`;
       if (index > 0) {
         const told = [id, 'recital', `02-0${index + 1}T10:00`, `part ${index + 1}`] as const;
-        engagement = granted(agreeCall(further(engagement, told), id));
+        engagement = granted(agreeCall(further(engagement, told), id, AFTERWARDS));
       }
       asked.push(ask(engagement, asked));
     }

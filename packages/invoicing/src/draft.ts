@@ -10,7 +10,7 @@ import {
   type Settled,
 } from '@colla/engagements';
 import { timesOf } from '@colla/hours';
-import { dueOn, type Statement } from '@colla/rates';
+import { dueOn, type Facts, type Statement } from '@colla/rates';
 import { type OrRefusal, Refusal, refused } from '@colla/refusal';
 import { type Asked, type Billable, billable } from './billable.ts';
 import { type InvoiceDraft, issuable, type Named, USUAL_DAYS } from './invoice.ts';
@@ -29,12 +29,14 @@ export interface Drafting {
 
 /**
  * The draft of the next invoice to one payer, with its due day and terms as they were agreed. Refuses where
- * nobody has the payer's role, and where there is nothing to ask for.
+ * nobody has the payer's role, where there is nothing to ask for, and a day before the agreement.
  */
 export function draftInvoice(of: Drafting): OrRefusal<InvoiceDraft> {
   const { engagement, statement, payer, to, organisation, issuedOn } = of;
   if (to === undefined) return nobodyPays(payer);
   const left = billable(statement, payer, of.earlier);
+  if (Temporal.PlainDate.compare(issuedOn, engagement.agreement.agreedAt.toPlainDate()) < 0)
+    return tooEarly(of);
   const may = issuable({ billable: left });
   if (refused(may)) return may;
   const terms = engagement.agreement.sentences.find(({ clause }) => clause === statement.payment?.clause);
@@ -50,7 +52,7 @@ export function draftInvoice(of: Drafting): OrRefusal<InvoiceDraft> {
     ...(terms ? { terms: terms.sentence } : {}),
     ...(of.note === undefined ? {} : { note: of.note }),
     issuedOn,
-    dueOn: dueDay(of),
+    dueOn: dueDay({ statement, issuedOn, facts: factsOf(engagement, organisation, engagement.agreement) }),
   };
 }
 
@@ -63,9 +65,25 @@ function nobodyPays(payer: string): Refusal {
   );
 }
 
+function tooEarly({ engagement }: Drafting): Refusal {
+  const day = engagement.agreement.agreedAt.toPlainDate().toString();
+  return new Refusal(
+    'invoicing/issued-too-early',
+    `This was agreed on ${day}, and no invoice comes before that. Correct the day of issue.`,
+    { agreed: day },
+    '/issuedOn',
+  );
+}
+
+/** What a due day is read off. */
+interface Due {
+  readonly statement: Statement;
+  readonly facts: Facts;
+  readonly issuedOn: Temporal.PlainDate;
+}
+
 /** The day the agreed terms name, or the usual one; never before the invoice itself. */
-function dueDay({ engagement, statement, organisation, issuedOn }: Drafting): Temporal.PlainDate {
-  const facts = factsOf(engagement, organisation, engagement.agreement);
+export function dueDay({ statement, facts, issuedOn }: Due): Temporal.PlainDate {
   const agreed = statement.payment && dueOn(statement.payment.due, facts, issuedOn);
   const due = agreed ?? issuedOn.add({ days: USUAL_DAYS });
   return Temporal.PlainDate.compare(due, issuedOn) < 0 ? issuedOn : due;

@@ -9,7 +9,7 @@ export {
   leftToInvoice,
   payersOf,
 } from './billable.ts';
-export { type Drafting, draftInvoice } from './draft.ts';
+export { type Drafting, draftInvoice, dueDay } from './draft.ts';
 export {
   type Invoice,
   type InvoiceDraft,

@@ -51,6 +51,14 @@ describe('a draft', () => {
     });
   });
 
+  it('is not issued on a day before the agreement', () => {
+    expect(draft({ issuedOn: day('01-04') })).toMatchObject({
+      code: 'invoicing/issued-too-early',
+      field: '/issuedOn',
+    });
+    expect(granted(draft({ issuedOn: day('01-05') })).issuedOn).toEqual(day('01-05'));
+  });
+
   it('is refused where it comes to more than the books can hold', () => {
     // an hour and an hour at half of what the books hold are within them; two hours at the whole are not
     const dear = (price: string) =>

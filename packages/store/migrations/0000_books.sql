@@ -80,7 +80,8 @@ CREATE TABLE "calls" (
 	CONSTRAINT "calls_end_after_start" CHECK ("calls"."ends_at" > "calls"."starts_at"),
 	CONSTRAINT "calls_played_end_after_start" CHECK ("calls"."played_until" > "calls"."played_from"),
 	CONSTRAINT "calls_standings" CHECK ("calls"."standing" in ('held', 'agreed', 'played', 'cancelled', 'missed')),
-	CONSTRAINT "calls_held" CHECK ("calls"."standing" = 'held' or ("calls"."lapses_at" is null and "calls"."only_if" is null)),
+	CONSTRAINT "calls_held" CHECK ("calls"."standing" = 'held' or ("calls"."standing" = 'cancelled' and not "calls"."was_agreed")
+        or ("calls"."lapses_at" is null and "calls"."only_if" is null)),
 	CONSTRAINT "calls_played" CHECK (("calls"."standing" = 'played') = ("calls"."played_from" is not null)
         and ("calls"."played_from" is null) = ("calls"."played_until" is null)),
 	CONSTRAINT "calls_cancelled" CHECK (("calls"."standing" = 'cancelled') = ("calls"."word_at" is not null)

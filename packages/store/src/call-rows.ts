@@ -28,14 +28,8 @@ function standingRow(
   switch (standing.is) {
     case 'agreed':
       return { standing: 'agreed' };
-    case 'held': {
-      const { lapsesAt, onlyIf } = standing;
-      return {
-        standing: 'held',
-        onlyIf: onlyIf ?? null,
-        ...(lapsesAt ? { lapsesAt: lapsesAt.toInstant(), lapsesZone: zoneOf(lapsesAt) } : {}),
-      };
-    }
+    case 'held':
+      return { standing: 'held', ...holdRow(standing) };
     case 'played': {
       const { start, end } = standing.times;
       return {
@@ -47,11 +41,19 @@ function standingRow(
     }
     case 'cancelled': {
       const { at, by, reason, wasAgreed } = standing;
-      return { standing: 'cancelled', wordAt: at.toInstant(), wordZone: zoneOf(at), by, reason, wasAgreed };
+      const word = { wordAt: at.toInstant(), wordZone: zoneOf(at), by, reason, wasAgreed };
+      return { standing: 'cancelled', ...word, ...holdRow(standing) };
     }
     case 'missed':
       return { standing: 'missed', by: standing.by, reason: standing.reason };
   }
+}
+
+function holdRow({ lapsesAt, onlyIf }: Pick<Extract<Standing, { is: 'held' }>, 'lapsesAt' | 'onlyIf'>) {
+  return {
+    onlyIf: onlyIf ?? null,
+    ...(lapsesAt ? { lapsesAt: lapsesAt.toInstant(), lapsesZone: zoneOf(lapsesAt) } : {}),
+  };
 }
 
 /** The zone of a span: that of its one place. A span between two places is a broken invariant. */
@@ -77,11 +79,12 @@ function standingOf(row: Row<typeof calls>): Standing {
   const end = momentIf(row.playedUntil, row.playedZone);
   const lapsesAt = momentIf(row.lapsesAt, row.lapsesZone);
   if (standing === 'agreed') return { is: 'agreed' };
-  if (standing === 'held') return { is: 'held', ...(lapsesAt ? { lapsesAt } : {}), ...present({ onlyIf }) };
+  const held = present({ lapsesAt: lapsesAt ?? null, onlyIf });
+  if (standing === 'held') return { is: 'held', ...held };
   if (standing === 'played' && start && end) return { is: 'played', times: { start, end } };
   if (standing === 'missed' && by && reason) return { is: 'missed', by, reason };
   if (standing === 'cancelled' && at && by && reason && wasAgreed !== null) {
-    return { is: 'cancelled', at, by, reason, wasAgreed };
+    return { is: 'cancelled', at, by, reason, wasAgreed, ...held };
   }
   throw new Error(`call ${row.id} stands as ${standing} without what belongs to that`);
 }

@@ -114,6 +114,13 @@ describe.each(databases)('$name', (database) => {
       'a hold released',
       { is: 'cancelled', at: at('2026-03-10', '22:01'), by: 'pianist', reason: 'other', wasAgreed: false },
     ],
+    [
+      'a round that fell while it waited for its condition',
+      {
+        ...{ is: 'cancelled', at: at('2026-03-10', '22:01'), by: 'payer', reason: 'other', wasAgreed: false },
+        ...{ lapsesAt: at('2026-03-11', '18:00'), onlyIf: 'second round' },
+      },
+    ],
     ['missed', { is: 'missed', by: 'payer', reason: 'forgotten' }],
   ];
   test.each(standings)('a call that is %s comes back so', (_, standing) =>

@@ -29,7 +29,16 @@ export const standing = z.discriminatedUnion('is', [
   z.object({ is: z.literal('held'), lapsesAt: instant.optional(), onlyIf: z.string().optional() }),
   z.object({ is: z.literal('agreed') }),
   z.object({ is: z.literal('played'), start: instant, end: instant }),
-  z.object({ is: z.literal('cancelled'), at: instant, by: who, reason, wasAgreed: z.boolean() }),
+  z.object({
+    is: z.literal('cancelled'),
+    at: instant,
+    by: who,
+    reason,
+    wasAgreed: z.boolean(),
+    /** How it was held, where it was never agreed. */
+    lapsesAt: instant.optional(),
+    onlyIf: z.string().optional(),
+  }),
   z.object({ is: z.literal('missed'), by: who, reason }),
 ]);
 

@@ -172,17 +172,19 @@ function showCall({ planned, standing, ...call }: Call): CallJson {
 
 function showStanding(of: Standing): CallJson['standing'] {
   switch (of.is) {
-    case 'held': {
-      const { lapsesAt, ...held } = of;
-      return { ...held, ...(lapsesAt ? { lapsesAt: lapsesAt.toString() } : {}) };
-    }
+    case 'held':
+      return showHold(of);
     case 'played':
       return { is: 'played', ...showSpan(of.times) };
     case 'cancelled':
-      return { ...of, at: of.at.toString() };
+      return { ...showHold(of), at: of.at.toString() };
     default:
       return of;
   }
+}
+
+function showHold<Held extends { readonly lapsesAt?: Temporal.ZonedDateTime }>({ lapsesAt, ...held }: Held) {
+  return { ...held, ...(lapsesAt ? { lapsesAt: lapsesAt.toString() } : {}) };
 }
 
 function showSpan({ start, end }: Span): { start: string; end: string } {

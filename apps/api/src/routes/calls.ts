@@ -30,7 +30,7 @@ export const calls = {
 
   releaseCall: async (ask) => move(ask, (engagement) => releaseCall(engagement, ask.params.call)),
 
-  agreeCall: async (ask) => move(ask, (engagement) => agreeCall(engagement, ask.params.call)),
+  agreeCall: async (ask) => move(ask, (engagement, { at }) => agreeCall(engagement, ask.params.call, at)),
 
   playCall: async (ask) =>
     move(ask, (engagement, { at }) => {

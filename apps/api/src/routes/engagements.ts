@@ -1,4 +1,4 @@
-import { localTime } from '@colla/calendar';
+import { readDay, type Temporal } from '@colla/calendar';
 import { agree, cancel, decline, lapse, quote } from '@colla/engagements';
 import { standingOf } from '@colla/invoicing';
 import { Refusal, refused } from '@colla/refusal';
@@ -61,9 +61,9 @@ export const engagements = {
     return move(ask, (engagement, { organisation, at }) => {
       const tariff = versionFor(versions, engagement, version);
       if (refused(tariff)) return tariff;
-      const until = localTime(validUntil, LAST_MINUTE, organisation.zone);
-      if (refused(until)) return until.at('/validUntil');
-      return quote(engagement, { tariff, choices, at, validUntil: until });
+      const day = readDay(validUntil);
+      if (refused(day)) return day.at('/validUntil');
+      return quote(engagement, { tariff, choices, at, validUntil: lastInstant(day, organisation.zone) });
     });
   },
 
@@ -86,8 +86,10 @@ export const engagements = {
     move(ask, (engagement, beside) => settledBy(ask.books, engagement, beside)),
 } satisfies Partial<Handlers>;
 
-/** A quote stands until the last minute of its last day. */
-const LAST_MINUTE = '23:59';
+/** A quote stands until its last day is over. Clocks tell no less than a millisecond. */
+function lastInstant(day: Temporal.PlainDate, zone: string): Temporal.ZonedDateTime {
+  return day.add({ days: 1 }).toZonedDateTime(zone).subtract({ milliseconds: 1 });
+}
 
 interface Parties {
   readonly soloistParty?: string | null | undefined;

@@ -61,7 +61,8 @@ export const calls = pgTable(
     oneOf('calls_standings', table.standing, STANDINGS),
     check(
       'calls_held',
-      sql`${table.standing} = 'held' or (${table.lapsesAt} is null and ${table.onlyIf} is null)`,
+      sql`${table.standing} = 'held' or (${table.standing} = 'cancelled' and not ${table.wasAgreed})
+        or (${table.lapsesAt} is null and ${table.onlyIf} is null)`,
     ),
     check(
       'calls_played',
