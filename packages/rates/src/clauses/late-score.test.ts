@@ -1,0 +1,87 @@
+// Music that comes late: hours that are lost, the right to decline, and parts that are still out.
+
+import { describe, expect, it } from 'vitest';
+import { pounds, priced, tariffOf } from '../priced.ts';
+import { sentencesOf, type WrittenClause } from '../tariff.ts';
+
+const covered: WrittenClause = {
+  id: 'covered',
+  kind: 'entitlement',
+  payer: 'department',
+  for: { calls: ['rehearsal'] },
+  terms: { minutes: 120 },
+};
+const hours: WrittenClause = {
+  id: 'hours',
+  kind: 'hourly',
+  for: { calls: ['rehearsal'] },
+  payer: 'student',
+  terms: { price: '30.00' },
+};
+const recital: WrittenClause = {
+  id: 'recital',
+  kind: 'fixed',
+  for: { calls: ['recital'] },
+  terms: { price: '0' },
+};
+const music: WrittenClause = {
+  id: 'music',
+  kind: 'late-score',
+  terms: {
+    before: 'first call',
+    steps: [
+      { days: 14, means: { as: 'may decline' } },
+      { days: 7, means: { as: 'hours lost', of: ['covered'] } },
+    ],
+  },
+};
+const calls = ['rehearsal 120 on 2026-06-10', 'recital 60 on 2026-06-20'];
+
+describe('music wanted two weeks before the first rehearsal', () => {
+  const bill = (came: string) =>
+    priced([covered, hours, recital, music], { calls, works: [`Sonata, ${came}`] });
+
+  it('that comes then changes nothing', () => {
+    const { late, total } = bill('came 2026-05-27');
+    expect([late, pounds(total)]).toEqual([[], '0.00']);
+  });
+
+  it('that comes four days later may be declined, and the department still covers its hours', () => {
+    const { late, total } = bill('came 2026-05-31');
+    expect(late).toMatchObject([{ work: 'Sonata', daysLate: 4, means: 'the pianist may decline' }]);
+    expect(pounds(total)).toBe('0.00');
+  });
+
+  it('that comes in the last week loses those hours: the student pays two at 30.00', () => {
+    const { entitlements, payers } = bill('came 2026-06-05');
+    expect(entitlements).toMatchObject([
+      { used: 0, left: 0, lost: 'Sonata: wanted by 2026-06-03, 2 days late' },
+    ]);
+    expect(payers.map(({ payer, total }) => [payer, pounds(total)])).toContainEqual(['student', '60.00']);
+  });
+
+  it('that is still wanted is late by the day of the statement, and not before', () => {
+    const asOf = (day: string) =>
+      priced(
+        [covered, hours, recital, music],
+        { calls, works: ['Sonata, wanted'] },
+        `${day}T12:00[Europe/London]`,
+      );
+    expect(asOf('2026-05-27').late).toEqual([]);
+    expect(asOf('2026-05-29').late).toMatchObject([{ daysLate: 2 }]);
+  });
+
+  it('of which nobody keeps track is never late', () => {
+    expect(priced([covered, hours, recital, music], { calls, works: ['Sonata'] }).late).toEqual([]);
+  });
+});
+
+it('says by when it is wanted and what follows', () => {
+  expect(sentencesOf(tariffOf([covered, music]), 'en-GB')[1]?.sentence).toBe(
+    'Music that comes later than 2 weeks before the first call may be declined by the pianist and later than one week before the first call loses the hours of “covered”.',
+  );
+});
+
+it('cannot lose hours of a clause that is not there', () => {
+  expect(() => tariffOf([music])).toThrow('speaks of a clause “covered” that is not in this tariff');
+});
