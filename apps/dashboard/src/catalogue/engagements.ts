@@ -127,6 +127,7 @@ export const engagements = words({
   itWasSo: 'It was played so',
   nowPlayed: '{call} is played.',
   agree: 'Agree it',
+  ifItHappens: 'If it happens: {amount} more.',
   nowAgreed: '{call} is agreed.',
   move: 'Move or rename it',
   moveTitle: 'Move or rename {call}',

@@ -12,6 +12,7 @@ import { MoreDialog } from '../features/engagements/more-dialog.tsx';
 import { type CallMove, callMoves } from '../features/engagements/moves.ts';
 import { PartyDialog } from '../features/engagements/party-dialog.tsx';
 import { PeopleDialog } from '../features/engagements/people-dialog.tsx';
+import { sayIfAgreed } from '../features/engagements/perhaps.ts';
 import { PlayDialog } from '../features/engagements/play-dialog.tsx';
 import { QuoteDialog } from '../features/engagements/quote-dialog.tsx';
 import { SettleDialog } from '../features/engagements/settle-dialog.tsx';
@@ -108,6 +109,14 @@ function CallDialog(props: DialogProps & { call: CallJson; move: CallMove | 'mor
         />
       );
     default:
-      return <SimpleCallDialog engagement={id} call={call} move={move} onClose={onClose} />;
+      return (
+        <SimpleCallDialog
+          engagement={id}
+          call={call}
+          move={move}
+          more={move === 'agree' ? sayIfAgreed(engagement, organisation, call.id) : undefined}
+          onClose={onClose}
+        />
+      );
   }
 }

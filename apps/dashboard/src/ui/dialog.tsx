@@ -1,6 +1,6 @@
 // A question asked before the page: on a desk in the middle, on a phone a sheet at the thumb. Focus goes to
 // the first field, stays in, and comes back to where it was; Escape closes.
-import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { type ReactNode, type RefObject, useEffect, useId, useRef } from 'react';
 import { ui } from '../catalogue/ui.ts';
 import { beginIn } from './begin-in.ts';
 import { Button } from './button.tsx';
@@ -9,11 +9,13 @@ import './dialog.css';
 interface DialogProps {
   title: string;
   onClose: () => void;
+  /** Set true where what it was opened from goes with what was done in it: focus then comes back to the title. */
+  gone?: RefObject<boolean>;
   children: ReactNode;
 }
 
 /** Drawn while it is open; whoever draws it decides when. */
-export function Dialog({ title, onClose, children }: DialogProps) {
+export function Dialog({ title, onClose, gone, children }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const id = useId();
   useEffect(() => {
@@ -23,10 +25,10 @@ export function Dialog({ title, onClose, children }: DialogProps) {
       beginIn(dialog.current);
     }
     return () => {
-      const isThere = before instanceof HTMLElement && before.isConnected;
+      const isThere = before instanceof HTMLElement && before.isConnected && !gone?.current;
       (isThere ? before : document.querySelector<HTMLElement>('main h1'))?.focus();
     };
-  }, []);
+  }, [gone]);
   return (
     <dialog
       ref={dialog}

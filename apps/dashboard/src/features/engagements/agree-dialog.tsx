@@ -1,6 +1,6 @@
 // The payer says yes: what is frozen by it is said before it is.
 import type { EngagementWholeJson, StatementAnswerJson } from '@colla/wire';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { sayMoney } from '../../locale.ts';
@@ -17,10 +17,12 @@ export function AgreeDialog({ engagement, answer, onClose }: AgreeDialogProps) {
   const { id, title, quote } = engagement;
   const { send, busy, problem } = useSend('agreeEngagement');
   const [acceptedBy, setAcceptedBy] = useState(Object.values(payerNames(engagement))[0] ?? '');
+  const gone = useRef(false);
   const status = useStatus();
   const agree = async () => {
     if (!(await send({ params: { id }, body: { acceptedBy } }))) return;
     status(say('nowEngaged', { title }));
+    gone.current = true;
     onClose();
   };
   const foot = (
@@ -32,7 +34,7 @@ export function AgreeDialog({ engagement, answer, onClose }: AgreeDialogProps) {
     </>
   );
   return (
-    <Dialog title={say('agreeTitle', { title })} onClose={onClose}>
+    <Dialog title={say('agreeTitle', { title })} onClose={onClose} gone={gone}>
       <Form problem={problem} onSubmit={agree} foot={foot}>
         {answer && (
           <p>

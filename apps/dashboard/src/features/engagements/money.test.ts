@@ -9,6 +9,7 @@ import { describe, expect, it } from 'vitest';
 import { askingOf } from './asking.ts';
 import { factsOf } from './facts.ts';
 import { fallOf } from './falling.ts';
+import { moreIfAgreed } from './perhaps.ts';
 
 const pounds = granted(currency('GBP'));
 const tariff = granted(
@@ -131,6 +132,17 @@ describe('a cancellation that is being thought about', () => {
   it('without a word leaves everything to pay', () => {
     const word = { call: 'c2', by: 'payer', reason: 'forgotten' } as const;
     expect(toDecimal(fallOf(facts, terms, word, asOf).after.total, pounds)).toBe('136.25');
+  });
+});
+
+describe('a call that takes place only if something happens', () => {
+  it('would add 80.00: the exam with it, less the engagement without it', () => {
+    const perhaps = facts.calls.map((call) =>
+      call.id === 'c2'
+        ? { ...call, standing: { is: 'held', onlyIf: 'the first round is passed' } as const }
+        : call,
+    );
+    expect(toDecimal(moreIfAgreed({ ...facts, calls: perhaps }, terms, 'c2', asOf), pounds)).toBe('80.00');
   });
 });
 

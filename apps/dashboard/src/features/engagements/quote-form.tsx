@@ -8,7 +8,9 @@ import { engagements as say } from '../../catalogue/engagements.ts';
 import { asTyped, readTyped, sayDay, sayMoney } from '../../locale.ts';
 import { Button, Choice, DayField, Form, MoneyField, type Said, useStatus } from '../../ui/index.ts';
 import { factsOf } from './facts.ts';
+import { callName, sayStanding } from './names.ts';
 import { offerOf, openPrices, versionFor } from './offer.ts';
+import { sayPerhaps } from './perhaps.ts';
 import { pricedHere, type ShowPriced } from './priced.ts';
 
 interface QuoteFormProps {
@@ -93,7 +95,16 @@ export function QuoteForm({ tariff, engagement, organisation, show, onClose }: Q
         ) : refused(offer) ? (
           <p className="aside">{outside ? say('chooseInside') : offer.sentence}</p>
         ) : (
-          show(pricedHere(offer, engagement, organisation.locale))
+          <>
+            {show(pricedHere(offer, engagement, organisation.locale))}
+            {sayPerhaps(engagement, facts, { tariff: offer.tariff, locale: organisation.locale }, now).map(
+              ({ call, more }) => (
+                <p key={call.id}>
+                  {callName(call)}, {sayStanding(call)}: {more}
+                </p>
+              ),
+            )}
+          </>
         )}
       </section>
     </Form>

@@ -15,10 +15,12 @@ interface SimpleCallDialogProps {
   engagement: string;
   call: CallJson;
   move: keyof typeof MOVES;
+  /** What it would come to, where that is known. */
+  more?: string | undefined;
   onClose: () => void;
 }
 
-export function SimpleCallDialog({ engagement, call, move, onClose }: SimpleCallDialogProps) {
+export function SimpleCallDialog({ engagement, call, move, more, onClose }: SimpleCallDialogProps) {
   const { route, said } = MOVES[move];
   const { send, busy, problem } = useSend(route);
   const status = useStatus();
@@ -32,6 +34,7 @@ export function SimpleCallDialog({ engagement, call, move, onClose }: SimpleCall
     <Dialog title={move === 'release' ? say('releaseTitle', { call: name }) : name} onClose={onClose}>
       <div className="form">
         <p>{move === 'release' ? say('releaseWhy') : sayStanding(call)}</p>
+        {more && <p>{more}</p>}
         {problem && <ProblemNote problem={problem} />}
         <Buttons>
           <Button kind="primary" busy={busy} onPress={go}>

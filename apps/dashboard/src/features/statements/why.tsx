@@ -16,10 +16,15 @@ export function Why({ sentence, rows }: WhyProps) {
           .map(([name, value]) => (
             <div key={name}>
               <dt>{name}</dt>
-              <dd>{value}</dd>
+              <dd>{joined(value)}</dd>
             </div>
           ))}
       </dl>
     </div>
   );
+}
+
+/** Hours keep their sign on the line of their figure: “1.5 h”. */
+function joined(text: string): string {
+  return text.replaceAll(/(\d) h\b/g, '$1\u00a0h');
 }
