@@ -14,6 +14,7 @@ import { pricedBy } from '../features/engagements/priced.ts';
 import { Programme } from '../features/engagements/programme.tsx';
 import { Stages } from '../features/engagements/stages.tsx';
 import { belowNought, isMore, stepReached } from '../features/engagements/steps.ts';
+import { WhatIf } from '../features/engagements/what-if-view.tsx';
 import { StatementView } from '../features/statements/statement-view.tsx';
 import { sayDay } from '../locale.ts';
 import { Button, Page, Part, Shown } from '../ui/index.ts';
