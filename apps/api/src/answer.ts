@@ -1,5 +1,5 @@
 // Binds the table of routes to Express: what is asked is read by the route's schemas before its handler sees it, and
-// a handler can only answer what its route promises. One request is one transaction.
+// a handler can only answer what its route promises. One request is one transaction, and a GET can change nothing.
 
 import type { Temporal } from '@colla/calendar';
 import type { Books, Store } from '@colla/store';
@@ -66,9 +66,11 @@ async function answer(
   const params = paramsOf(request);
   const query = route.query && read(route.query, request.query);
   const body = route.body && read(route.body, request.body);
-  const answered = await store.within(response.locals.organisation, (books) =>
-    handle({ params, query, body, books, now: now(), newId }),
-  );
+  const work = (books: Books) => handle({ params, query, body, books, now: now(), newId });
+  const { organisation } = response.locals;
+  const answered = await (route.method === 'get'
+    ? store.reading(organisation, work)
+    : store.within(organisation, work));
   response.status(route.status ?? 200).json(answered);
 }
 

@@ -69,6 +69,8 @@ export interface Books {
   parties(page: PageOf): Promise<Page<Party>>;
   /** The names of parties by id; an id that nobody has is left out. */
   partyNames(ids: readonly string[]): Promise<ReadonlyMap<string, string>>;
+  /** The same of everybody an engagement names: soloist, institution, payers. */
+  partyNamesOf(engagement: string): Promise<ReadonlyMap<string, string>>;
   saveParty(party: Party): Promise<void>;
 
   tariff(id: string): Promise<KeptTariff | undefined>;
@@ -114,6 +116,8 @@ export interface Store {
    * of no use afterwards. One is not begun inside another: the embedded database has one connection, and would wait.
    */
   within<Answer>(organisation: string, work: (books: Books) => Promise<Answer>): Promise<Answer>;
+  /** The same for work that only reads: the database lets it change nothing, and nobody waits for its end. */
+  reading<Answer>(organisation: string, work: (books: Books) => Promise<Answer>): Promise<Answer>;
   /** The organisations of this database, oldest first. */
   organisations(): Promise<string[]>;
   addOrganisation(organisation: Organisation): Promise<void>;

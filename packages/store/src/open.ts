@@ -18,14 +18,14 @@ import { checkServer, connectTo, withoutRights } from './server.ts';
 import { addSession, organisationOf, organisationsKept } from './sessions.ts';
 import { tariffBooks } from './tariffs.ts';
 import { copyTemplate } from './template.ts';
-import { inTransaction, type Transaction } from './transaction.ts';
+import { inTransaction, type May, type Transaction } from './transaction.ts';
 
 /** Where the books are: in a folder of this machine, or on a server. */
 export type Place = { readonly dataDir: string } | { readonly databaseUrl: string };
 
 const BOOKS_ROLE = 'colla_books';
 const DOOR_ROLE = 'colla_door';
-const AT_THE_DOOR = `begin; set local role ${DOOR_ROLE}`;
+const AT_THE_DOOR = `set local role ${DOOR_ROLE}`;
 const CONNECTIONS = 10;
 
 /**
@@ -73,17 +73,20 @@ function checkRoles(owner: Connection): Promise<void> {
 }
 
 function storeOn(pool: Pool, closed: () => void): Store {
-  const run = <Answer>(opening: string, work: (transaction: Transaction) => Promise<Answer>) =>
-    pool.lend((connection: Connection) => inTransaction(connection, opening, work));
+  const run = <Answer>(may: May, opening: string, work: (transaction: Transaction) => Promise<Answer>) =>
+    pool.lend((connection: Connection) => inTransaction(connection, { may, opening }, work));
   return {
-    within: (organisation, work) => run(opening(organisation), (transaction) => work(booksIn(transaction))),
-    organisations: () => run(AT_THE_DOOR, organisationsKept),
+    within: (organisation, work) =>
+      run('write', walls(organisation), (transaction) => work(booksIn(transaction))),
+    reading: (organisation, work) =>
+      run('read', walls(organisation), (transaction) => work(booksIn(transaction))),
+    organisations: () => run('read', AT_THE_DOOR, organisationsKept),
     addOrganisation: (organisation) =>
-      run(opening(organisation.id), (transaction) => addOrganisation(transaction, organisation)),
+      run('write', walls(organisation.id), (transaction) => addOrganisation(transaction, organisation)),
     addSession: ({ organisation, ...session }) =>
-      run(opening(organisation), (transaction) => addSession(transaction, session)),
+      run('write', walls(organisation), (transaction) => addSession(transaction, session)),
     session: (tokenHash, now) =>
-      run(AT_THE_DOOR, (transaction) => organisationOf(transaction, tokenHash, now)),
+      run('read', AT_THE_DOOR, (transaction) => organisationOf(transaction, tokenHash, now)),
     async close() {
       await pool.close();
       closed();
@@ -91,10 +94,10 @@ function storeOn(pool: Pool, closed: () => void): Store {
   };
 }
 
-/** Begins a transaction of one organisation. It is one message, so the id is written into it: nothing but an id may be. */
-function opening(organisation: string): string {
+/** Says whose the books of a transaction are. It goes with `begin`, so the id is written into it: nothing else may be. */
+function walls(organisation: string): string {
   if (!isId(organisation)) throw new Error('this is the id of no organisation');
-  return `begin; select set_config('colla.organisation', '${organisation}', true)`;
+  return `select set_config('colla.organisation', '${organisation}', true)`;
 }
 
 function booksIn(transaction: Transaction): Books {

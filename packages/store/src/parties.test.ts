@@ -2,7 +2,7 @@
 
 import { Temporal } from '@colla/calendar';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { day, newBooks, newId, organisation, party } from '../trial/cast.ts';
+import { day, inquiry, newBooks, newId, organisation, party } from '../trial/cast.ts';
 import { databases, type Trial } from '../trial/databases.ts';
 
 describe.each(databases)('$name', (database) => {
@@ -53,6 +53,25 @@ describe.each(databases)('$name', (database) => {
       expect(await books.party('no id')).toBeUndefined();
       expect(await books.partyNames([full.id, newId(), 'no id'])).toEqual(new Map([[full.id, 'Bo Ferrand']]));
       expect(await books.partyNames([])).toEqual(new Map());
+    });
+  });
+
+  test('everybody whom an engagement names is told by name, and nobody else', async () => {
+    const { home, soloist, school } = await newBooks(trial.store);
+    const [parent, stranger] = [party('Ines Tollund'), party('Bo Ferrand')];
+    const asked = inquiry({ soloist, school }, { payers: { school: school.id, family: parent.id } });
+    await trial.store.within(home.id, async (books) => {
+      for (const one of [parent, stranger]) await books.saveParty(one);
+      await books.saveEngagement(asked);
+      expect(await books.partyNamesOf(asked.id)).toEqual(
+        new Map([
+          [soloist.id, 'Odalys Brandt'],
+          [school.id, 'Saltmarsh School of Music'],
+          [parent.id, 'Ines Tollund'],
+        ]),
+      );
+      expect(await books.partyNamesOf(newId())).toEqual(new Map());
+      expect(await books.partyNamesOf('no id')).toEqual(new Map());
     });
   });
 

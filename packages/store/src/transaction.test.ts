@@ -59,6 +59,25 @@ describe.each(databases)('$name', (database) => {
     expect(await names()).toContain('Not waited for');
   });
 
+  test('what only reads sees the books and can change nothing in them', async () => {
+    const before = await names();
+    const listed = await trial.store.reading(
+      home.id,
+      async (books) => (await books.parties({ limit: 100 })).items,
+    );
+    expect(listed.map(({ name }) => name)).toEqual(before);
+    const going = trial.store.reading(home.id, (books) => books.saveParty(party('Slipped in')));
+    await expect(going).rejects.toThrow(/read-only transaction/);
+    expect(await names()).toEqual(before);
+  });
+
+  test('what only reads fails with a statement that failed even where nobody looked at its failure', async () => {
+    const going = trial.store.reading(home.id, async (books) => {
+      await books.saveParty(party('Slipped in')).catch(() => undefined);
+    });
+    await expect(going).rejects.toThrow(/read-only transaction/);
+  });
+
   test('an id that is none is no organisation', async () => {
     const going = async () => trial.store.within("' or true --", async () => undefined);
     await expect(going()).rejects.toThrow('the id of no organisation');

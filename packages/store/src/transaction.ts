@@ -32,11 +32,17 @@ export class Transaction {
 
   /** Makes it happen. Throws where any statement failed, even if somebody looked away from that. */
   async commit(): Promise<void> {
-    this.#ended = true;
-    await this.#last;
-    const refused = this.#whyNot();
-    if (refused) throw refused;
+    await this.#answered();
     await this.#connection.run('commit');
+  }
+
+  /**
+   * Ends what has only read. Throws as `commit` does, but waits for no answer: nothing hangs on it, and whoever
+   * uses the connection next comes after it.
+   */
+  async leave(): Promise<void> {
+    await this.#answered();
+    this.#connection.run('commit').catch(() => undefined);
   }
 
   /** Undoes it. */
@@ -45,6 +51,13 @@ export class Transaction {
     await this.#last;
     // A lost connection has undone it already.
     await this.#connection.run('rollback').catch(() => undefined);
+  }
+
+  async #answered(): Promise<void> {
+    this.#ended = true;
+    await this.#last;
+    const refused = this.#whyNot();
+    if (refused) throw refused;
   }
 
   #noting<Answer>(answer: Promise<Answer>): Promise<Answer> {
@@ -67,16 +80,19 @@ export class Transaction {
   }
 }
 
-/** Runs `work` in a transaction begun by `opening`. */
+/** What a transaction may do: `write`, or only `read`, which the database holds it to. */
+export type May = 'write' | 'read';
+
+/** Runs `work` in a transaction whose first statements are `opening`. */
 export async function inTransaction<Answer>(
   connection: Connection,
-  opening: string,
+  { may, opening }: { may: May; opening: string },
   work: (transaction: Transaction) => Promise<Answer>,
 ): Promise<Answer> {
-  const transaction = new Transaction(connection, opening);
+  const transaction = new Transaction(connection, `begin ${may === 'read' ? 'read only' : ''}; ${opening}`);
   try {
     const answer = await work(transaction);
-    await transaction.commit();
+    await (may === 'read' ? transaction.leave() : transaction.commit());
     return answer;
   } catch (reason) {
     await transaction.rollBack();

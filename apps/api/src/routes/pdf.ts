@@ -12,7 +12,7 @@ export interface Paper {
 export function sendPdf({ store, paper }: Pick<Means, 'store'> & { paper: Paper }) {
   return async (request: Request, response: Admitted): Promise<void> => {
     const { id = '' } = paramsOf(request);
-    const [kept, { paper: size, locale }] = await store.within(response.locals.organisation, (books) =>
+    const [kept, { paper: size, locale }] = await store.reading(response.locals.organisation, (books) =>
       Promise.all([books.invoice(id), books.organisation()]),
     );
     const { invoice } = found(kept, 'invoice');
