@@ -33,14 +33,14 @@ export const engagements = {
   },
 
   getEngagement: async ({ params: { id }, books, now }) => {
-    const [organisation, kept, invoices, payments] = await Promise.all([
+    const [organisation, kept, names, invoices, payments] = await Promise.all([
       books.organisation(),
       books.engagement(id),
+      books.partyNamesOf(id),
       books.invoicesOf([id]),
       books.paymentsOf(id),
     ]);
     const engagement = found(kept, 'engagement');
-    const names = await books.partyNames(partiesOf(engagement).map(([, party]) => party));
     const today = now.toZonedDateTimeISO(organisation.zone).toPlainDate();
     return {
       ...showEngagement(engagement, organisation.locale),
