@@ -62,19 +62,25 @@ export function callOf(call: CallJson): Call {
 function standingOf(standing: CallJson['standing']): Standing {
   switch (standing.is) {
     case 'held':
-      return {
-        is: 'held',
-        ...(standing.lapsesAt ? { lapsesAt: granted(readInstant(standing.lapsesAt)) } : {}),
-        ...(standing.onlyIf === undefined ? {} : { onlyIf: standing.onlyIf }),
-      };
+      return { is: 'held', ...holdOf(standing) };
     case 'played':
       return {
         is: 'played',
         times: { start: granted(readInstant(standing.start)), end: granted(readInstant(standing.end)) },
       };
-    case 'cancelled':
-      return { ...standing, at: granted(readInstant(standing.at)) };
+    case 'cancelled': {
+      const { is, by, reason, wasAgreed } = standing;
+      return { is, by, reason, wasAgreed, at: granted(readInstant(standing.at)), ...holdOf(standing) };
+    }
     default:
       return standing;
   }
+}
+
+/** How a call is kept free, or was before it fell. */
+function holdOf({ lapsesAt, onlyIf }: { lapsesAt?: string | undefined; onlyIf?: string | undefined }) {
+  return {
+    ...(lapsesAt === undefined ? {} : { lapsesAt: granted(readInstant(lapsesAt)) }),
+    ...(onlyIf === undefined ? {} : { onlyIf }),
+  };
 }
