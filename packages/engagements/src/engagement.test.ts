@@ -232,7 +232,13 @@ describe('a call makes the moves of its standing and no other', () => {
       from: ['held', 'agreed'],
     },
     { name: 'release', verb: 'released', move: releaseCall, from: ['held'] },
-    { name: 'agree', verb: 'agreed', move: agreeCall, from: ['held'], to: 'agreed' },
+    {
+      name: 'agree',
+      verb: 'agreed',
+      move: (of, id) => agreeCall(of, id, afterwards),
+      from: ['held'],
+      to: 'agreed',
+    },
     {
       name: 'play',
       verb: 'played',

@@ -40,7 +40,9 @@ describe('interest and the fixed sum that the law of the United Kingdom adds', (
       '70.00',
     ],
   ])('%s', (_, amount, days, dueOn, interest, sum) => {
-    const charge = granted(late(uk, { amount, days, dueOn }) ?? new Refusal('none', 'none', {}));
+    const charge = granted(
+      late(uk, { amount, days, dueOn }) ?? new Refusal('rates/none', 'Nothing is late.', {}),
+    );
     expect([pounds(charge.interest), pounds(charge.sum), charge.days]).toEqual([
       interest,
       sum,

@@ -154,7 +154,12 @@ describe('the next invoice', () => {
   });
 
   it('issued after the first call, by which it was due, is due on its own day', () => {
-    const payment = { clause: 'term', due: [{ event: 'first call', days: 0 }], gate: false } as const;
+    const payment = {
+      clause: 'term',
+      due: [{ event: 'first call', days: 0 }],
+      gate: false,
+      instalments: [],
+    } as const;
     const late = { statement: { ...now, payment }, facts, payer: 'payer' };
     expect(askingOf(late, [], '2026-06-20').dueOn).toBe('2026-06-20');
     expect(askingOf(late, [], '2026-06-01').dueOn).toBe('2026-06-10');
