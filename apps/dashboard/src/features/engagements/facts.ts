@@ -37,7 +37,7 @@ export function factsOf(engagement: EngagementJson, holidays: readonly string[])
     offered: agreement === undefined,
     askedAt: granted(readInstant(engagement.askedAt)),
     ...(agreement ? { agreedAt: granted(readInstant(agreement.agreedAt)) } : {}),
-    holidays: new Set(holidays),
+    holidays: new Set(engagement.agreement?.holidays ?? holidays),
   };
 }
 
