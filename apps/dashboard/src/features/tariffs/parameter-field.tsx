@@ -146,22 +146,14 @@ interface SeveralProps {
 
 function SeveralField({ field, words, value, onChange }: SeveralProps & { words: readonly string[] }) {
   const options = words.map((word) => ({ value: word, label: plainWord(word) }));
-  return (
-    <div className="tariff-wide">
-      <Ticks {...field} values={wordsIn(value)} options={options} onChange={onChange} />
-    </div>
-  );
+  return <Ticks {...field} values={wordsIn(value)} options={options} onChange={onChange} />;
 }
 
 /** Other clauses by their short names; one that is not there any more stays in sight, to be unticked. */
 function ClausesField({ field, others, value, onChange }: SeveralProps & { others: readonly string[] }) {
   const chosen = wordsIn(value);
   const options = [...new Set([...others, ...chosen])].map((id) => ({ value: id, label: id }));
-  return (
-    <div className="tariff-wide">
-      <Ticks {...field} values={chosen} options={options} onChange={onChange} />
-    </div>
-  );
+  return <Ticks {...field} values={chosen} options={options} onChange={onChange} />;
 }
 
 function wordsIn(value: Typed): string[] {
