@@ -14,8 +14,6 @@ const args = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
-  // Its own fields for days and times are written in the language of the program, not of the page.
-  '--lang=en-GB',
 ];
 
 export default defineConfig({
