@@ -97,6 +97,10 @@ export const statement = z.object({
       granted: z.int(),
       used: z.int(),
       left: z.int(),
+      lapsed: z.int(),
+      occasions: z.object({ granted: z.int(), used: z.int() }).optional(),
+      /** Why it is lost altogether. */
+      lost: z.string().optional(),
       draws: z.array(z.object({ call: z.string(), minutes: z.int() })),
     }),
   ),
