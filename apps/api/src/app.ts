@@ -12,6 +12,7 @@ import { meantForUs } from './origin.ts';
 import { answerProblem, NotFound, showKind } from './problems.ts';
 import { type Paper, sendPdf } from './routes/pdf.ts';
 import { admit, cookieName, exchangeKey, type Invitation } from './session.ts';
+import { sessionsOf, type Whose } from './whose.ts';
 
 /** What the server is given: its doors to the world, its clock, and its sources of ids and keys. */
 export interface Doors {
@@ -27,21 +28,22 @@ export interface Doors {
 
 export function createApp(doors: Doors): Express {
   const app = express();
+  const whose = sessionsOf(doors);
   app.disable('x-powered-by').disable('etag');
   app.use(safely, meantForUs);
-  app.use('/api', api(doors));
+  app.use('/api', api(doors, whose));
   app.get('/', exchangeKey(doors));
-  app.use(serveDashboard(doors.dashboard, doors));
+  app.use(serveDashboard(doors.dashboard, whose));
   app.use(nothingHere, answerProblem);
   return app;
 }
 
-function api(doors: Doors): Router {
+function api(doors: Doors, whose: Whose): Router {
   const router = Router();
   router.use(unkept);
   router.get('/openapi.json', describe());
   router.get('/problems/:noun/:what', showKind);
-  router.use(admit(doors), readBody);
+  router.use(admit(whose), readBody);
   router.get('/invoices/:id/pdf', sendPdf(doors));
   router.use(answerAll(handlers, doors), nothingHere);
   return router;

@@ -4,7 +4,8 @@ import { existsSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
 import express, { type Request, type RequestHandler, Router } from 'express';
 import { noSession } from './refusals.ts';
-import { type Gate, organisationOf, turnAway } from './session.ts';
+import { organisationOf, turnAway } from './session.ts';
+import type { Whose } from './whose.ts';
 
 const PAGE_ONLY_FROM_HERE = [
   "default-src 'self'",
@@ -14,10 +15,10 @@ const PAGE_ONLY_FROM_HERE = [
   "frame-ancestors 'none'",
 ].join('; ');
 
-export function serveDashboard(folder: string, gate: Pick<Gate, 'store' | 'now'>): Router {
+export function serveDashboard(folder: string, whose: Whose): Router {
   const router = Router();
   router.use(express.static(folder, { index: false, redirect: false, setHeaders: keepLong }));
-  router.use(page(folder, gate));
+  router.use(page(folder, whose));
   return router;
 }
 
@@ -27,10 +28,10 @@ function keepLong(response: express.Response, path: string): void {
   response.set('Cache-Control', hashed ? 'public, max-age=31536000, immutable' : 'no-cache');
 }
 
-function page(folder: string, gate: Pick<Gate, 'store' | 'now'>): RequestHandler {
+function page(folder: string, whose: Whose): RequestHandler {
   return async (request, response, next) => {
     if (!isPage(request)) return next();
-    if (!(await maySee(request, gate))) return turnAway(response, noSession.sentence);
+    if (!(await maySee(request, whose))) return turnAway(response, noSession.sentence);
     if (!existsSync(join(folder, 'index.html'))) return turnAway(response, NOT_BUILT);
     response.set({ 'Cache-Control': 'no-cache', 'Content-Security-Policy': PAGE_ONLY_FROM_HERE });
     response.sendFile('index.html', { root: folder });
@@ -47,7 +48,7 @@ function isPage({ method, path }: Request): boolean {
  * A browser keeps a strict cookie to itself when a link on another site leads here. The page then comes without a
  * word of the books in it, and asks for them itself.
  */
-async function maySee(request: Request, gate: Pick<Gate, 'store' | 'now'>): Promise<boolean> {
+async function maySee(request: Request, whose: Whose): Promise<boolean> {
   const fromElsewhere = request.get('sec-fetch-site') === 'cross-site';
-  return fromElsewhere || (await organisationOf(request, gate)) !== undefined;
+  return fromElsewhere || (await organisationOf(request, whose)) !== undefined;
 }

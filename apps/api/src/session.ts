@@ -6,6 +6,7 @@ import type { Temporal } from '@colla/calendar';
 import type { Store } from '@colla/store';
 import type { Request, RequestHandler, Response } from 'express';
 import { noSession, refuse } from './refusals.ts';
+import type { Whose } from './whose.ts';
 
 /** How long a browser stays let in. */
 const SESSION_HOURS = 30 * 24;
@@ -65,9 +66,9 @@ export function turnAway(response: Response, sentence: string): void {
 }
 
 /** Lets a request with a session through, and says whose books it opens; refuses any other. */
-export function admit(gate: Pick<Gate, 'store' | 'now'>): RequestHandler {
+export function admit(whose: Whose): RequestHandler {
   return async (request, response, next) => {
-    const organisation = await organisationOf(request, gate);
+    const organisation = await organisationOf(request, whose);
     if (organisation === undefined) return refuse(noSession);
     response.locals.organisation = organisation;
     next();
@@ -75,12 +76,9 @@ export function admit(gate: Pick<Gate, 'store' | 'now'>): RequestHandler {
 }
 
 /** The organisation whose session a request carries. */
-export async function organisationOf(
-  request: Request,
-  { store, now }: Pick<Gate, 'store' | 'now'>,
-): Promise<string | undefined> {
+export async function organisationOf(request: Request, whose: Whose): Promise<string | undefined> {
   const token = cookieOf(request);
-  return token === undefined ? undefined : await store.session(hashOf(token), now());
+  return token === undefined ? undefined : await whose(hashOf(token));
 }
 
 /** Cookies know no port: its number in the name keeps two programs on one machine apart. */

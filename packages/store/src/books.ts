@@ -109,6 +109,12 @@ export interface Books {
   saveSeason(season: Season): Promise<void>;
 }
 
+/** Whose books a browser was let into, and until when. */
+export interface Session {
+  readonly organisation: string;
+  readonly until: Temporal.Instant;
+}
+
 /** An open database. Everything but organisations and sessions is reached through the books of one organisation. */
 export interface Store {
   /**
@@ -123,7 +129,7 @@ export interface Store {
   addOrganisation(organisation: Organisation): Promise<void>;
   /** Keeps a session by the hash of its token, until an instant. */
   addSession(session: { organisation: string; tokenHash: string; until: Temporal.Instant }): Promise<void>;
-  /** The organisation of a session that has not ended, or undefined. */
-  session(tokenHash: string, now: Temporal.Instant): Promise<string | undefined>;
+  /** The session of a token that has not ended, or undefined. */
+  session(tokenHash: string, now: Temporal.Instant): Promise<Session | undefined>;
   close(): Promise<void>;
 }

@@ -7,6 +7,7 @@ export type {
   KeptTariff,
   Page,
   PageOf,
+  Session,
   Store,
 } from './books.ts';
 export { openStore, type Place } from './open.ts';

@@ -15,7 +15,7 @@ import { partyBooks } from './parties.ts';
 import { paymentBooks } from './payments.ts';
 import { seasonBooks } from './seasons.ts';
 import { checkServer, connectTo, withoutRights } from './server.ts';
-import { addSession, organisationOf, organisationsKept } from './sessions.ts';
+import { addSession, organisationsKept, sessionKept } from './sessions.ts';
 import { tariffBooks } from './tariffs.ts';
 import { copyTemplate } from './template.ts';
 import { inTransaction, type May, type Transaction } from './transaction.ts';
@@ -86,7 +86,7 @@ function storeOn(pool: Pool, closed: () => void): Store {
     addSession: ({ organisation, ...session }) =>
       run('write', walls(organisation), (transaction) => addSession(transaction, session)),
     session: (tokenHash, now) =>
-      run('read', AT_THE_DOOR, (transaction) => organisationOf(transaction, tokenHash, now)),
+      run('read', AT_THE_DOOR, (transaction) => sessionKept(transaction, tokenHash, now)),
     async close() {
       await pool.close();
       closed();

@@ -95,7 +95,10 @@ describe.each(databases)('$name', (database) => {
     const until = Temporal.Instant.from('2026-12-01T00:00:00Z');
     await trial.store.addSession({ organisation: home.id, tokenHash: `hash of ${home.id}`, until });
     const asked = (hash: string, now: Temporal.Instant) => trial.store.session(hash, now);
-    expect(await asked(`hash of ${home.id}`, until.subtract({ seconds: 1 }))).toBe(home.id);
+    expect(await asked(`hash of ${home.id}`, until.subtract({ seconds: 1 }))).toEqual({
+      organisation: home.id,
+      until,
+    });
     expect(await asked(`hash of ${home.id}`, until)).toBeUndefined();
     expect(await asked('another hash', until.subtract({ seconds: 1 }))).toBeUndefined();
   });

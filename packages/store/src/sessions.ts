@@ -1,8 +1,9 @@
 // Sessions, and the list of organisations: what is looked up before the organisation is known. Both run as the
 // role `colla_door`, which can read whose a session is and which organisations there are, and nothing else.
 
-import type { Temporal } from '@colla/calendar';
+import { Temporal } from '@colla/calendar';
 import { sql } from 'drizzle-orm';
+import type { Session } from './books.ts';
 import { adding } from './rows.ts';
 import { statement } from './statement.ts';
 import { organisations } from './tables/organisations.ts';
@@ -12,7 +13,7 @@ import type { Transaction } from './transaction.ts';
 const oldestFirst = statement(
   sql`select ${organisations.id}::text from ${organisations} order by ${organisations.entered}`,
 );
-const whose = statement(sql`select ${sessions.organisationId}::text from ${sessions}
+const whose = statement(sql`select ${sessions.organisationId}::text, ${sessions.until}::text from ${sessions}
   where ${sessions.tokenHash} = ${sql.placeholder('tokenHash')}
     and ${sessions.until} > ${sql.placeholder('now')}::text::timestamptz`);
 const add = adding(sessions);
@@ -22,14 +23,14 @@ export async function organisationsKept(transaction: Transaction): Promise<strin
   return (await oldestFirst(transaction)).map(([id]) => String(id));
 }
 
-/** The organisation of a session that has not ended. At the door only. */
-export async function organisationOf(
+/** Whose a session is that has not ended, and until when. At the door only. */
+export async function sessionKept(
   transaction: Transaction,
   tokenHash: string,
   now: Temporal.Instant,
-): Promise<string | undefined> {
+): Promise<Session | undefined> {
   const [row] = await whose(transaction, { tokenHash, now: now.toString() });
-  return row ? String(row[0]) : undefined;
+  return row && { organisation: String(row[0]), until: Temporal.Instant.from(String(row[1])) };
 }
 
 /** Keeps a session of the transaction's own organisation. */
