@@ -75,7 +75,7 @@ export function receiveAll(invoice: Billed & { number: string }, { newId, clock 
   const { id, number, draft } = invoice;
   let owed = draft.billable.total;
   return (invoice.told.paid ?? []).map((paid) => {
-    const amount = paid.amount === undefined ? owed : granted(fromDecimal(paid.amount, EURO));
+    const amount = paid.amount === undefined ? owed + euro(paid.change ?? '0') : euro(paid.amount);
     const against = { invoice: id, number, owed, currency: EURO, party: draft.to.party };
     const payment = granted(
       receive({ id: newId(), amount, ...receipt(paid, clock.daysAgo(paid.daysAgo)) }, against, {
@@ -85,6 +85,10 @@ export function receiveAll(invoice: Billed & { number: string }, { newId, clock 
     owed -= payment.amount - payment.credit;
     return payment;
   });
+}
+
+function euro(text: string): bigint {
+  return granted(fromDecimal(text, EURO));
 }
 
 function receipt({ method = 'bank transfer', reference }: ToldPayment, receivedOn: Temporal.PlainDate) {

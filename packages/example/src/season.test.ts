@@ -10,12 +10,13 @@ import { type ExampleSeason, exampleSeason } from './season.ts';
 
 const WEDNESDAY = '2026-11-25T13:45[Europe/Lisbon]';
 
-/** The weekdays, the turn of the year, a leap day, both clock changes, and a reader far away. */
+/** The weekdays, the turn of the year and its holidays among what is paid, a leap day, both clock changes, and a reader far away. */
 const INSTANTS = [
   WEDNESDAY,
   '2026-11-23T00:10[Europe/Lisbon]',
   '2026-11-29T23:50[Europe/Lisbon]',
   '2027-01-01T08:00[Europe/Lisbon]',
+  '2027-02-15T12:00[Europe/Lisbon]',
   '2027-03-28T12:00[Europe/Lisbon]',
   '2027-10-31T12:00[Europe/Lisbon]',
   '2028-02-29T12:00[Europe/Lisbon]',

@@ -654,7 +654,7 @@ const soloists: Told[] = [
     programme: ready(['Hugo Wolf', 'Five Mörike songs', 14]),
     ends: { is: 'settled' },
     invoices: [
-      { daysAgo: 49, paid: [{ daysAgo: 44, amount: '200.00', reference: 'keep the change for next time' }] },
+      { daysAgo: 49, paid: [{ daysAgo: 44, change: '4.50', reference: 'keep the change for next time' }] },
     ],
   },
   {

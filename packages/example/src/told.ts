@@ -63,6 +63,8 @@ export interface ToldCost {
 export interface ToldPayment {
   readonly daysAgo: number;
   readonly amount?: string;
+  /** So much more than was still owed, whatever that came to. */
+  readonly change?: string;
   readonly method?: Method;
   readonly reference?: string;
 }
