@@ -38,8 +38,9 @@ export const screens: Readonly<Record<string, (page: Page) => Promise<void>>> = 
   invoices: (page) => goTo(page, 'Invoices'),
   'an invoice': async (page) => {
     await goTo(page, 'Invoices');
-    await page.getByRole('link', { name: '2026-0011', exact: true }).click();
-    await expect(page.getByRole('heading', { name: 'Invoice 2026-0011' })).toBeVisible();
+    const row = page.getByRole('row').filter({ hasText: 'Voice juries, third year' });
+    await row.getByRole('rowheader').getByRole('link').click();
+    await expect(page.getByRole('heading', { level: 1, name: /^Invoice / })).toBeVisible();
   },
   tariffs: (page) => goTo(page, 'Tariffs'),
   'a tariff': async (page) => {

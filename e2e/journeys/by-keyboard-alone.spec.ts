@@ -62,7 +62,7 @@ async function issue(page: Page): Promise<void> {
   await page.keyboard.press('Enter');
   await walkTo(page, dialog.getByRole('button', { name: 'Issue it' }));
   await page.keyboard.press('Enter');
-  await isTold(page, /^Invoice \S+ is issued: €130\.00 to Mirembe Okalo\.$/);
+  await isTold(page, /^Invoice \S+ is issued: €\S+ to Mirembe Okalo\.$/);
   // What was pressed has gone: the focus begins at the title again.
   await expect(page.getByRole('heading', { level: 1, name: ENGAGEMENT })).toBeFocused();
 }

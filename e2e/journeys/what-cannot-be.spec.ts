@@ -1,7 +1,7 @@
 // What cannot be is refused in one sentence, beside the field that it is about, and nothing typed is lost.
 
 import type { Locator, Page } from '@playwright/test';
-import { openEngagement, openExample } from '../example.ts';
+import { agreeRehearsal } from '../agreed.ts';
 import { expect, goTo, isTold, openBook, test } from '../pianist.ts';
 
 test.describe('a call', () => {
@@ -103,22 +103,34 @@ function keepTariff(page: Page): Promise<void> {
 }
 
 test('more than is owed is offered as credit, and kept', async ({ page, server }) => {
-  await openExample(page, server);
-  await openEngagement(page, 'Harvest concert');
+  await openBook(page, server);
+  await invoiceRehearsal(page);
   await page.getByRole('button', { name: 'Record a payment' }).first().click();
   const dialog = page.getByRole('dialog');
   const amount = dialog.getByLabel('Amount received');
-  await expect(amount).toHaveValue('920.83');
-  await amount.fill('950');
-  await dialog.getByLabel('Reference').fill('Choir account');
+  await expect(amount).toHaveValue('45.00');
+  await amount.fill('50');
+  await dialog.getByLabel('Reference').fill('In an envelope');
   await dialog.getByRole('button', { name: 'Record it' }).click();
-  await refuses(amount, /Only 920\.83 is owed on invoice \S+\. Keep the other 29\.17 as credit/);
-  await expect(amount).toHaveValue('950');
-  await expect(dialog.getByLabel('Reference')).toHaveValue('Choir account');
-  await dialog.getByRole('button', { name: 'Keep €29.17 as credit' }).click();
-  await isTold(page, '€950.00 from Pellow Sands Singers is recorded, of which €29.17 is kept as credit.');
-  await expect(page.getByText('€29.17 of it kept as credit')).toBeVisible();
+  await refuses(amount, /Only 45\.00 is owed on invoice \S+\. Keep the other 5\.00 as credit/);
+  await expect(amount).toHaveValue('50');
+  await expect(dialog.getByLabel('Reference')).toHaveValue('In an envelope');
+  await dialog.getByRole('button', { name: 'Keep €5.00 as credit' }).click();
+  await isTold(page, '€50.00 from Solveig Arendt is recorded, of which €5.00 is kept as credit.');
+  await expect(page.getByText('€5.00 of it kept as credit')).toBeVisible();
 });
+
+/** An hour at 45.00, played and invoiced. */
+async function invoiceRehearsal(page: Page): Promise<void> {
+  const title = await agreeRehearsal(page);
+  await goTo(page, 'Engagements');
+  await page.getByRole('link', { name: title }).click();
+  await page.getByRole('button', { name: /^Played: Rehearsal/ }).click();
+  await page.getByRole('button', { name: 'It was played so' }).click();
+  await page.getByRole('button', { name: 'Invoice Solveig Arendt' }).first().click();
+  await page.getByRole('button', { name: 'Issue it' }).click();
+  await isTold(page, /^Invoice \S+ is issued: €45\.00/);
+}
 
 /** The sentence stands beside the field: the field is marked, and described by it. */
 async function refuses(field: Locator, sentence: RegExp): Promise<void> {
