@@ -11,4 +11,6 @@ export const ui = words({
   more: 'Show more',
   table: 'Table: {caption}',
   pick: 'Choose…',
+  giveDay: 'Give the day.',
+  giveTime: 'Give the time of day.',
 });

@@ -110,7 +110,7 @@ function FieldSet({
   optional,
   children,
 }: FieldProps & { children: React.ReactNode }) {
-  const said = useWrong(at);
+  const said = useWrong({ at, label });
   const sentence = wrong ?? said;
   return (
     <fieldset className="field" data-at={at} tabIndex={-1}>

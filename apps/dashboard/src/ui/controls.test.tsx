@@ -8,6 +8,7 @@ import { Form } from './form.tsx';
 import { MoneyField } from './money-field.tsx';
 import { Shown } from './states.tsx';
 import { Table } from './table.tsx';
+import { DayField } from './time-field.tsx';
 
 const nothing = () => undefined;
 
@@ -35,6 +36,26 @@ describe('a field', () => {
       </Form>,
     );
     expect(html).toContain('>Line 2 is too long.</p>');
+  });
+
+  test('is called by its label in a refusal that knows it by its name on the wire', () => {
+    const problem = { detail: '“validUntil” is not a day; write it as 2026-03-14.', pointer: '/validUntil' };
+    const html = renderToStaticMarkup(
+      <Form problem={problem} onSubmit={nothing} foot={null}>
+        <TextField label="Stands until" at="/validUntil" value="soon" onType={nothing} />
+      </Form>,
+    );
+    expect(html).toContain('>“Stands until” is not a day; write it as 2026-03-14.</p>');
+  });
+
+  test('in which no day is chosen asks for one, whatever the refusal says', () => {
+    const problem = { detail: '“on” is not a day; write it as 2026-03-14.', pointer: '/on' };
+    const html = renderToStaticMarkup(
+      <Form problem={problem} onSubmit={nothing} foot={null}>
+        <DayField label="Day" at="/on" value="" onType={nothing} />
+      </Form>,
+    );
+    expect(html).toContain('>Give the day.</p>');
   });
 
   test('takes its own sentence out of several refusals', () => {

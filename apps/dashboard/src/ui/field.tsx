@@ -25,13 +25,15 @@ export interface Wiring {
 interface FieldFrame extends FieldProps {
   /** What was understood of what is typed, said as it is typed. */
   understood?: string | undefined;
+  /** What a refusal comes to while nothing stands in it. */
+  unsaid?: string | undefined;
   children: (wiring: Wiring) => ReactNode;
 }
 
-export function Field({ label, hint, at, wrong, optional, understood, children }: FieldFrame) {
+export function Field({ label, hint, at, wrong, optional, understood, unsaid, children }: FieldFrame) {
   const id = useId();
-  const said = useWrong(at);
-  const sentence = wrong ?? said;
+  const said = useWrong({ at, label });
+  const sentence = wrong ?? (said && (unsaid ?? said));
   const described = [hint && `${id}hint`, understood && `${id}read`, sentence && `${id}wrong`].filter(
     Boolean,
   );

@@ -22,10 +22,19 @@ export interface Said {
 const Wrong = createContext<Said | undefined>(undefined);
 
 /** The sentence for the field at a pointer, where there is one; a field of several lines answers for each of them. */
-export function useWrong(at: string | undefined): string | undefined {
+export function useWrong({ at, label }: { at?: string | undefined; label: string }): string | undefined {
   const said = use(Wrong);
   if (!said || at === undefined) return undefined;
-  return sayings(said).find(({ pointer }) => isAt(pointer, at))?.detail;
+  const saying = sayings(said).find(({ pointer }) => isAt(pointer, at));
+  return saying && asLabelled(saying, label);
+}
+
+/** Whoever refuses knows a field by its name on the wire; whoever reads knows it by its label. */
+function asLabelled({ pointer, detail }: { pointer: string; detail: string }, label: string): string {
+  return pointer
+    .split('/')
+    .filter((name) => /^[a-z]/i.test(name))
+    .reduce((sentence, name) => sentence.replaceAll(`“${name}”`, `“${label}”`), detail);
 }
 
 /** What is still to be mended once the fields at some pointers have been written in; nothing where no sentence is left. */

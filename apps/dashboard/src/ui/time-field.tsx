@@ -1,4 +1,5 @@
 // A day and a time of day at a place. The browser's own pickers: known to the thumb, spoken by screen readers.
+import { ui } from '../catalogue/ui.ts';
 import { Field, type FieldProps } from './field.tsx';
 
 interface TimeFieldProps extends FieldProps {
@@ -9,7 +10,7 @@ interface TimeFieldProps extends FieldProps {
 /** A day as `2026-03-14`, or empty. */
 export function DayField({ value, onType, ...field }: TimeFieldProps) {
   return (
-    <Field {...field}>
+    <Field {...field} unsaid={value === '' ? ui('giveDay') : undefined}>
       {(wiring) => (
         <input
           {...wiring}
@@ -26,7 +27,7 @@ export function DayField({ value, onType, ...field }: TimeFieldProps) {
 /** A time of day as `19:30`, or empty. */
 export function TimeField({ value, onType, ...field }: TimeFieldProps) {
   return (
-    <Field {...field}>
+    <Field {...field} unsaid={value === '' ? ui('giveTime') : undefined}>
       {(wiring) => (
         <input
           {...wiring}
