@@ -14,6 +14,7 @@ import {
   TextField,
   useStatus,
 } from '../../ui/index.ts';
+import { payableCurrencies } from './payable.ts';
 import './practice.css';
 import { limitWrong, localeWrong, type PracticeForm, practiceChange, practiceForm } from './practice-form.ts';
 
@@ -106,7 +107,7 @@ function Money({ form, change }: PartProps) {
         label={practice('currency')}
         hint={practice('currencyHint')}
         at="/currency"
-        suggestions={Intl.supportedValuesOf('currency')}
+        suggestions={payableCurrencies()}
         value={form.currency}
         onType={(currency) => change({ currency })}
       />
