@@ -1,8 +1,8 @@
 // Clauses that cannot stand together are refused when a tariff is read, naming both.
 
 import { Refusal } from '@colla/refusal';
+import { apart, asksOfCalls, closer } from './fit.ts';
 import { excludes, kindOf, namesOf, needsOf, rivalryOf, speaksOf } from './kinds.ts';
-import { apart, asksOfCalls, closer } from './selector.ts';
 import type { Clause } from './tariff.ts';
 
 /** The first contradiction among clauses, or undefined. */

@@ -2,36 +2,19 @@
 // It lives for one pricing and is never seen outside.
 
 import { Temporal } from '@colla/calendar';
-import { type Call, PERFORMANCES, principalCall, timesOf } from '@colla/hours';
+import { type Call, principalCall } from '@colla/hours';
 import { divideRounded } from '@colla/money';
 import type { Leg } from '@colla/travel';
 import type { Charge } from './charge.ts';
 import type { Cost, Facts } from './facts.ts';
 import type { DepositDue, Drawn, LatePart, LineToOther, PaymentDue, TaxSum } from './findings.ts';
+import { asksOfCalls, fitsCall, fitsEngagement } from './fit.ts';
 import { groupsOf } from './groups.ts';
+import { counts, hasFallen, type Item, itemOf } from './item.ts';
 import type { ClauseHead, Counting, Rivalry, Times } from './kind.ts';
-import type { Category, Line, Quantity } from './line.ts';
+import type { Line, Quantity } from './line.ts';
 import type { Each, Occasion } from './occasion.ts';
-import { asksOfCalls, fitsCall, fitsEngagement } from './selector.ts';
-import type { Verdict } from './verdict.ts';
 import type { Voice } from './voice.ts';
-import { waitedMinutes, whenOf } from './when.ts';
-
-/** A call that counts, and how much of it other clauses have taken. */
-export interface Item {
-  readonly call: Call;
-  /** Minutes planned. */
-  readonly planned: number;
-  /** Minutes as played, or as planned where it was not played. */
-  readonly played: number;
-  /** Minutes that count, as the clause that prices it says; as played where it says nothing. */
-  readonly counted: number;
-  /** Minutes covered by entitlements and packages. */
-  covered: number;
-  /** True once a clause has put a price on it or covers it whole. */
-  settled: boolean;
-  verdict: Verdict | undefined;
-}
 
 export class Desk {
   readonly items: readonly Item[];
@@ -235,30 +218,4 @@ export class Desk {
   principal(): Call | undefined {
     return principalCall(this.items.map((item) => item.call));
   }
-}
-
-/** The income a call earns: at performances somebody listens, at the rest one prepares. */
-export function categoryOf(call: Call): Category {
-  if (PERFORMANCES.has(call.kind)) return 'performance';
-  return call.kind === 'other' ? 'other' : 'rehearsal';
-}
-
-function itemOf(call: Call, count: Counting): Item {
-  const planned = whenOf(call.planned).minutes;
-  const played = whenOf(timesOf(call)).minutes;
-  const counted = count({ planned, played, waited: waitedMinutes(call) });
-  return { call, planned, played, counted, covered: 0, settled: false, verdict: undefined };
-}
-
-/** Held calls count only while the whole is an offer, and then only if nothing has to happen first. */
-function counts(call: Call, offered: boolean): boolean {
-  if (call.standing.is === 'held') return offered && call.standing.onlyIf === undefined;
-  return call.standing.is !== 'cancelled' || call.standing.wasAgreed;
-}
-
-type Fell = Call & { readonly standing: { readonly is: 'cancelled' | 'missed' } };
-
-function hasFallen(call: Call): call is Fell {
-  const { standing } = call;
-  return standing.is === 'cancelled' || standing.is === 'missed';
 }

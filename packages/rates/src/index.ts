@@ -10,7 +10,8 @@ export type { DepositDue, Drawn, Instalment, LatePart, LineToOther, PaymentDue, 
 export { type Given, given } from './given.ts';
 export { type Debt, type LateCharge, latePayment } from './late.ts';
 export { CATEGORIES, type Category, type Line, type Quantity, type UsedFact } from './line.ts';
-export { capital, dimensions, plural, type Selector, selectorSchema } from './selector.ts';
+export { capital, plural } from './phrases.ts';
+export { dimensions, type Selector, selectorSchema } from './selector.ts';
 export {
   type Fallen,
   type PayerSum,

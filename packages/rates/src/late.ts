@@ -3,8 +3,8 @@
 import type { Temporal } from '@colla/calendar';
 import type { OrRefusal } from '@colla/refusal';
 import type { Facts } from './facts.ts';
+import { closer, fitsEngagement } from './fit.ts';
 import { kindOf } from './kinds.ts';
-import { closer, fitsEngagement } from './selector.ts';
 import type { Terms } from './statement.ts';
 import { voice } from './voice.ts';
 

@@ -1,9 +1,9 @@
 // The order in which a tariff's clauses do their work, worked out once for each tariff.
 
 import type { Desk } from './desk.ts';
+import { closer, fitsEngagement } from './fit.ts';
 import { type ClauseHead, type Counting, PHASES, type Phase, type Rivalry } from './kind.ts';
 import { countingOf, excludes, kindOf, namesOf, rankOf, rivalryOf } from './kinds.ts';
-import { closer, fitsEngagement } from './selector.ts';
 import type { Clause, Tariff } from './tariff.ts';
 
 interface Plan {

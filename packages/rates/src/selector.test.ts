@@ -3,8 +3,10 @@
 import { currency } from '@colla/money';
 import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
+import { apart, closer, fitsCall, fitsEngagement } from './fit.ts';
 import { type Given, given } from './given.ts';
-import { apart, closer, fitsCall, fitsEngagement, type Selector, sayCalls } from './selector.ts';
+import { sayCalls } from './phrases.ts';
+import type { Selector } from './selector.ts';
 import { voice } from './voice.ts';
 
 const pounds = granted(currency('GBP'));

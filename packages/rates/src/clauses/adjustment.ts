@@ -3,13 +3,15 @@
 import { minutesWithin } from '@colla/calendar';
 import { chargedMinutes, timesOf } from '@colla/hours';
 import { z } from 'zod';
-import type { Desk, Item } from '../desk.ts';
+import type { Desk } from '../desk.ts';
 import { hoursSchema } from '../dimension.ts';
 import { amountField, minutesField, shareField, wordsField } from '../fields.ts';
+import { fitsEngagement } from '../fit.ts';
+import type { Item } from '../item.ts';
 import { type ClauseHead, perCurrency } from '../kind.ts';
 import type { Line } from '../line.ts';
 import { EACH, type Occasion, occasions } from '../occasion.ts';
-import { capital, fitsEngagement, sayCalls, sayCharges, sayConditions } from '../selector.ts';
+import { capital, sayCalls, sayCharges, sayConditions } from '../phrases.ts';
 import { unitOf, type Voice } from '../voice.ts';
 import { waitedMinutes } from '../when.ts';
 import { graceContradiction } from './grace.ts';

@@ -1,41 +1,20 @@
 // What is owed for a call that falls: by a scale of notice, with what is forgiven, on the clock of the place.
 
-import { Temporal } from '@colla/calendar';
-import { type Call, REASONS } from '@colla/hours';
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
-import { countField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
-import { capital, oneOf, sayConditions } from '../selector.ts';
-import { termOf } from '../term.ts';
-import type { Owes, Verdict } from '../verdict.ts';
+import { oneOf, sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
-import { dayText, whenOf } from '../when.ts';
+import { excuseSchema, sayExcuse } from './excuse.ts';
 import { leave } from './fallen.ts';
-import {
-  deadlines,
-  owedAt,
-  owedEver,
-  plainly,
-  sayBoundary,
-  sayNotice,
-  sayScale,
-  scaleContradictions,
-  scaleFields,
-} from './scale.ts';
+import { judge } from './judge.ts';
+import { deadlines, owedEver, sayBoundary, sayScale, scaleContradictions, scaleFields } from './scale.ts';
 
 const schema = perCurrency((currency) =>
   z.strictObject({
     ...scaleFields(currency),
     of: z.enum(['call', 'engagement']).default('call').meta({ title: 'Reckoned for' }),
-    excused: z
-      .strictObject({
-        reasons: z.array(z.enum(REASONS)).min(1).readonly().meta({ title: 'Reasons' }),
-        atMost: countField('At most (times)', { least: 1 }).optional(),
-        each: z.enum(['engagement', 'term']).default('engagement').meta({ title: 'Times counted for each' }),
-      })
-      .optional()
-      .meta({ title: 'Forgiven' }),
+    excused: excuseSchema.optional().meta({ title: 'Forgiven' }),
     keepsDeposit: z
       .boolean()
       .default(false)
@@ -198,49 +177,6 @@ export const cancellation = clauseKind({
   ],
 });
 
-/** Judges every fallen call this clause is closest to. */
-function judge(terms: Terms, desk: Desk, clause: ClauseHead): void {
-  const principal = terms.of === 'engagement' ? fallenPrincipal(desk) : undefined;
-  const forgiven = new Map<string | undefined, Set<string>>();
-  for (const item of desk.fallen(clause)) item.verdict = verdictOn(item.call);
-
-  function verdictOn(call: Call): Verdict | undefined {
-    const { standing } = call;
-    if (standing.is !== 'cancelled' && standing.is !== 'missed') return undefined;
-    if (standing.by === 'pianist') return pardoned('the pianist’s own absence', call);
-    if (forgives(terms, standing.reason, wordOf(call), forgivenIn(call)))
-      return pardoned(`forgiven: ${standing.reason}`, call);
-    if (standing.is === 'missed')
-      return verdict(plainly(terms.noShow ?? terms.otherwise), 'no word came', call);
-    return byNotice(call, standing.at);
-  }
-
-  function forgivenIn(call: Call): Set<string> {
-    const span = terms.excused?.each === 'term' ? termOf(call, desk.facts)?.name : undefined;
-    const words = forgiven.get(span) ?? new Set();
-    forgiven.set(span, words);
-    return words;
-  }
-
-  function pardoned(why: string, call: Call): Verdict {
-    return { ...verdict({ owes: 'nothing' }, why, call), pardoned: true };
-  }
-
-  function byNotice(call: Call, at: Temporal.ZonedDateTime): Verdict {
-    const whole = principal && Temporal.ZonedDateTime.compare(at, principal.at) >= 0 ? principal : undefined;
-    const { kind, start } = whole ?? { kind: call.kind, start: call.planned.start };
-    const word = whole?.at ?? at;
-    const owes = owedAt(terms, word, start, desk.facts.holidays);
-    const why = `cancelled ${sayNotice(terms.clock, word, { kind, start }, desk.voice)}`;
-    return verdict(owes, why, call, whole ? 'engagement' : undefined);
-  }
-
-  function verdict(owes: Owes, why: string, call: Call, together?: string): Verdict {
-    const one = together ?? (owes.owes === 'deposit' ? 'deposit' : call.id);
-    return { clause, terms: owes, why, together: one };
-  }
-}
-
 /** Makes what is left up to the deposit, where every call fell by the payer’s word and nothing was forgiven. */
 function keepDeposit(desk: Desk, clause: ClauseHead): void {
   const fell = desk.items.length > 0 && desk.items.every(({ verdict }) => verdict && !verdict.pardoned);
@@ -262,57 +198,9 @@ function keepDeposit(desk: Desk, clause: ClauseHead): void {
   });
 }
 
-/** Whether a reason is forgiven, and counts it. All calls that fall by one word are one occasion. */
-function forgives(
-  { excused }: Terms,
-  reason: (typeof REASONS)[number],
-  word: string,
-  forgiven: Set<string>,
-): boolean {
-  if (!excused?.reasons.includes(reason)) return false;
-  const may = forgiven.has(word) || excused.atMost === undefined || forgiven.size < excused.atMost;
-  if (may) forgiven.add(word);
-  return may;
-}
-
-/** The word by which a call fell: its instant, or the day of a call that nobody cancelled. */
-function wordOf({ standing, planned }: Call): string {
-  return standing.is === 'cancelled'
-    ? String(standing.at.epochMilliseconds)
-    : dayText(whenOf(planned).dayNumber);
-}
-
-/**
- * The call everything leads up to, where it is itself cancelled: whatever falls by that word or after it is
- * reckoned with it, by its notice.
- */
-function fallenPrincipal(
-  desk: Desk,
-): { kind: Call['kind']; start: Temporal.ZonedDateTime; at: Temporal.ZonedDateTime } | undefined {
-  const call = desk.principal();
-  if (call?.standing.is !== 'cancelled') return undefined;
-  return { kind: call.kind, start: call.planned.start, at: call.standing.at };
-}
-
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
   const { voice } = said;
   const of = terms.of === 'engagement' ? 'the engagement' : oneOf(said.for.calls ?? ['call'], voice);
   const conditions = sayConditions({ ...said.for, calls: undefined }, voice);
-  return `Cancelling ${of}${conditions} costs ${sayScale(terms, voice)}.${sayBoundary(terms)}${sayExcused(terms, voice)}${terms.keepsDeposit ? ' Where everything falls, at least the deposit is kept.' : ''} What the pianist cancels costs nothing.`;
+  return `Cancelling ${of}${conditions} costs ${sayScale(terms, voice)}.${sayBoundary(terms)}${sayExcuse(terms.excused, voice)}${terms.keepsDeposit ? ' Where everything falls, at least the deposit is kept.' : ''} What the pianist cancels costs nothing.`;
 }
-
-function sayExcused({ excused }: Terms, voice: Voice): string {
-  if (!excused) return '';
-  const { atMost } = excused;
-  const count = atMost === undefined ? '' : atMost === 1 ? ' once' : ` ${atMost} times`;
-  const times = excused.each === 'term' && count ? `${count} a term` : count;
-  return ` ${capital(voice.either(excused.reasons.map((reason) => REASON_WORDS[reason])))} is forgiven${times}.`;
-}
-
-const REASON_WORDS: Readonly<Record<(typeof REASONS)[number], string>> = {
-  illness: 'illness',
-  emergency: 'an emergency',
-  'force majeure': 'force majeure',
-  forgotten: 'forgetting',
-  other: 'any other reason',
-};

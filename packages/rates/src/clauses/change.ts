@@ -1,11 +1,13 @@
 // A call that is moved: so many changes are free with enough notice, the next cost a share of the call's fee.
 
 import { z } from 'zod';
-import type { Desk, Item } from '../desk.ts';
+import type { Desk } from '../desk.ts';
 import type { Move } from '../facts.ts';
 import { countField, shareField } from '../fields.ts';
+import { fitsCall } from '../fit.ts';
+import type { Item } from '../item.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
-import { capital, fitsCall, sayCalls } from '../selector.ts';
+import { capital, sayCalls } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
 import { whenOf } from '../when.ts';
 

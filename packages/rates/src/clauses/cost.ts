@@ -2,8 +2,9 @@
 
 import { z } from 'zod';
 import { shareField, wordsField } from '../fields.ts';
+import { fitsEngagement } from '../fit.ts';
 import { clauseKind, perCurrency } from '../kind.ts';
-import { capital, fitsEngagement, sayConditions } from '../selector.ts';
+import { capital, sayConditions } from '../phrases.ts';
 
 const schema = perCurrency(() =>
   z.strictObject({

@@ -5,8 +5,9 @@ import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { sayDue } from '../due.ts';
 import { amountField, eventDaySchema, shareField } from '../fields.ts';
+import { fitsEngagement } from '../fit.ts';
 import { clauseKind, perCurrency } from '../kind.ts';
-import { fitsEngagement, sayConditions } from '../selector.ts';
+import { sayConditions } from '../phrases.ts';
 
 const schema = perCurrency((currency) =>
   z.strictObject({

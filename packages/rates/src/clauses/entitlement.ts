@@ -2,11 +2,13 @@
 
 import type { Call, CallKind } from '@colla/hours';
 import { z } from 'zod';
-import type { Desk, Item } from '../desk.ts';
+import type { Desk } from '../desk.ts';
 import { amountField, countField, minutesField } from '../fields.ts';
+import type { Item } from '../item.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { EACH, type Occasion, occasions } from '../occasion.ts';
-import { plural, sayCalls, selectorSchema } from '../selector.ts';
+import { plural, sayCalls } from '../phrases.ts';
+import { selectorSchema } from '../selector.ts';
 import type { Voice } from '../voice.ts';
 import { whenOf } from '../when.ts';
 

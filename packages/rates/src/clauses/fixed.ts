@@ -3,12 +3,15 @@
 
 import { chargedMinutes, principalCall } from '@colla/hours';
 import { z } from 'zod';
-import { categoryOf, type Desk, type Item } from '../desk.ts';
+import type { Desk } from '../desk.ts';
 import type { Facts, WorkFacts } from '../facts.ts';
 import { amountField, bandField, minutesField, wordsField } from '../fields.ts';
+import { fitsEngagement } from '../fit.ts';
+import { categoryOf, type Item } from '../item.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { EACH, type Occasion, occasions, sayEach } from '../occasion.ts';
-import { capital, fitsEngagement, minutesOfMusic, plural, sayCalls, sayConditions } from '../selector.ts';
+import { capital, plural, sayCalls, sayConditions } from '../phrases.ts';
+import { minutesOfMusic } from '../selector.ts';
 import { unitOf, type Voice } from '../voice.ts';
 import { bandContradiction, sayBand } from './band.ts';
 import { graceContradiction } from './grace.ts';

@@ -2,10 +2,11 @@
 
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
+import { fitsEngagement } from '../fit.ts';
 import { groupsOf } from '../groups.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import type { Line } from '../line.ts';
-import { fitsEngagement, sayConditions } from '../selector.ts';
+import { sayConditions } from '../phrases.ts';
 
 const schema = perCurrency(() =>
   z.strictObject({

@@ -2,10 +2,11 @@
 
 import { chargedMinutes } from '@colla/hours';
 import { z } from 'zod';
-import { categoryOf, type Desk, type Item } from '../desk.ts';
+import type { Desk } from '../desk.ts';
 import { amountField, bandField, minutesField } from '../fields.ts';
+import { categoryOf, type Item } from '../item.ts';
 import { type ClauseHead, type Counting, clauseKind, perCurrency } from '../kind.ts';
-import { capital, sayCalls } from '../selector.ts';
+import { capital, sayCalls } from '../phrases.ts';
 import { unitOf, type Voice } from '../voice.ts';
 import { bandContradiction, sayBand } from './band.ts';
 import { graceContradiction } from './grace.ts';

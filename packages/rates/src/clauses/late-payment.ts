@@ -8,7 +8,7 @@ import { z } from 'zod';
 import { amountField, shareField } from '../fields.ts';
 import { clauseKind, perCurrency } from '../kind.ts';
 import type { Debt, LateCharge, LatePlace } from '../late.ts';
-import { sayConditions } from '../selector.ts';
+import { sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
 import { halfYearOf, REFERENCE_RATES } from './reference-rates.ts';
 

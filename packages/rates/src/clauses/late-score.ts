@@ -8,8 +8,9 @@ import { dueOn } from '../due.ts';
 import type { WorkFacts } from '../facts.ts';
 import { amountField, countField, wordsField } from '../fields.ts';
 import type { LatePart } from '../findings.ts';
+import { fitsEngagement } from '../fit.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
-import { fitsEngagement, sayConditions } from '../selector.ts';
+import { sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
 
 const daysField = (title: string) => z.int().min(0).max(400).meta({ title, unit: 'days' });

@@ -6,7 +6,7 @@ import { amountField, wordsField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import type { Line } from '../line.ts';
 import { EACH, occasions, sayEach } from '../occasion.ts';
-import { capital, sayCharges, sayConditions } from '../selector.ts';
+import { capital, sayCharges, sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
 
 const schema = perCurrency((currency) =>

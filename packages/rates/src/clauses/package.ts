@@ -1,10 +1,13 @@
 // A package: one price that includes calls or time; what lies beyond is priced by the other clauses.
 
 import { z } from 'zod';
-import type { Desk, Item } from '../desk.ts';
+import type { Desk } from '../desk.ts';
 import { amountField, bandField, countField, minutesField, wordsField } from '../fields.ts';
+import { fitsCall, fitsEngagement } from '../fit.ts';
+import type { Item } from '../item.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
-import { capital, fitsCall, fitsEngagement, plural, sayConditions, selectorSchema } from '../selector.ts';
+import { capital, plural, sayConditions } from '../phrases.ts';
+import { selectorSchema } from '../selector.ts';
 import type { Voice } from '../voice.ts';
 import { bandContradiction, sayBand } from './band.ts';
 

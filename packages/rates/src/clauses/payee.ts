@@ -3,8 +3,9 @@
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { wordsField } from '../fields.ts';
+import { fitsEngagement } from '../fit.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
-import { capital, fitsEngagement, sayCharges, sayConditions } from '../selector.ts';
+import { capital, sayCharges, sayConditions } from '../phrases.ts';
 
 const schema = perCurrency(() =>
   z.strictObject({

@@ -5,8 +5,9 @@ import type { Desk } from '../desk.ts';
 import { sayDue } from '../due.ts';
 import { countField, eventDaySchema } from '../fields.ts';
 import type { Instalment } from '../findings.ts';
+import { fitsEngagement } from '../fit.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
-import { fitsEngagement, sayConditions } from '../selector.ts';
+import { sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
 
 const schema = perCurrency(() =>

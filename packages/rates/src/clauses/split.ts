@@ -4,9 +4,10 @@ import { allocate } from '@colla/money';
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { countField, wordsField } from '../fields.ts';
+import { fitsEngagement } from '../fit.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import type { Line } from '../line.ts';
-import { capital, fitsEngagement, sayCharges, sayConditions } from '../selector.ts';
+import { capital, sayCharges, sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
 
 const schema = perCurrency(() =>

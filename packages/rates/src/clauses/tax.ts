@@ -5,9 +5,10 @@ import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { shareField, wordsField } from '../fields.ts';
 import type { TaxSum } from '../findings.ts';
+import { fitsEngagement } from '../fit.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { CATEGORIES, type Line } from '../line.ts';
-import { capital, fitsEngagement, sayConditions } from '../selector.ts';
+import { capital, sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
 
 const schema = perCurrency(() =>

@@ -4,8 +4,9 @@ import { DISTANCE_UNITS, distanceText, inUnit, type Leg } from '@colla/travel';
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { amountField, countField } from '../fields.ts';
+import { fitsEngagement } from '../fit.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
-import { fitsEngagement, sayConditions } from '../selector.ts';
+import { sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
 
 const schema = perCurrency((currency) =>
@@ -59,7 +60,7 @@ function chargeLeg(leg: Leg, terms: Terms, desk: Desk, clause: ClauseHead): void
   const paid = Math.max(0, far.thousandths - terms.over * 1000);
   const head = {
     category: 'travel' as const,
-    what: `Travel, ${leg.from} to ${leg.to}`,
+    what: named('Travel', leg),
     on: leg.on,
     facts: [{ name: 'distance', value: `${desk.voice.number(distanceText(far))} ${terms.unit}` }],
   };
@@ -80,13 +81,18 @@ function chargeLeg(leg: Leg, terms: Terms, desk: Desk, clause: ClauseHead): void
     const quantity = { count: leg.minutes, of: 60 };
     desk.charge(clause, {
       ...head,
-      what: `Time under way, ${leg.from} to ${leg.to}`,
+      what: named('Time under way', leg),
       about: `${leg.id}:time`,
       quantity,
       unit: 'hour',
       rate: terms.perHour,
     });
   }
+}
+
+/** A journey by its places; one made up for an example has none. */
+function named(what: string, { from, to }: Leg): string {
+  return from === '' || to === '' ? what : `${what}, ${from} to ${to}`;
 }
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {

@@ -1,0 +1,89 @@
+// Phrases from which the sentences of clauses are made: which calls, under which conditions, what some clauses charge.
+
+import type { Range } from './dimension.ts';
+import type { Selector } from './selector.ts';
+import type { Voice } from './voice.ts';
+
+/** The calls a selector means: “rehearsals and lessons on Sundays (cello)”; `any` where it asks for no kind. */
+export function sayCalls(selector: Selector, voice: Voice, any = 'all calls'): string {
+  const kinds = selector.calls ? voice.list(selector.calls.map(plural)) : any;
+  return kinds + sayConditions(selector, voice);
+}
+
+/** The conditions of a selector, as they follow a subject; empty where there are none. */
+export function sayConditions(selector: Selector, voice: Voice): string {
+  const whole = sayWhole(selector, voice);
+  return sayOfCalls(selector, voice) + (whole.length > 0 ? ` (${whole.join('; ')})` : '');
+}
+
+function sayOfCalls(selector: Selector, voice: Voice): string {
+  const { labels, days, hours, minutes, places, terms, termWeeks, daysAhead } = selector;
+  const parts = [
+    minutes && `of ${sayRange(minutes, 'minute')}`,
+    labels && `named ${voice.either(labels.map((label) => `“${label}”`))}`,
+    days && `on ${voice.either(days.map(daysInWords))}`,
+    hours && `that start from ${hours.from} until ${hours.until}`,
+    places && `in ${voice.either(places)}`,
+    termWeeks && `in week ${sayRange(termWeeks)} of the term`,
+    terms && `in ${voice.either(terms)}`,
+    daysAhead && `asked for ${sayRange(daysAhead, 'day')} ahead`,
+  ];
+  return parts
+    .filter((part) => part !== undefined)
+    .map((part) => ` ${part}`)
+    .join('');
+}
+
+function sayWhole(selector: Selector, voice: Voice): string[] {
+  const { levels, instruments, study, memberships, pianists, circumstances, difficulties } = selector;
+  const words = [levels, instruments, study, memberships, pianists?.map((word) => `${word} pianist`)];
+  const asked = [...words, circumstances, difficulties?.map((word) => `a ${word} work`)];
+  return [
+    ...asked.filter((part) => part !== undefined).map((part) => voice.either(part)),
+    ...(selector.music ? [`${sayRange(selector.music, 'minute')} of music`] : []),
+    ...(selector.soFar ? [`${sayRange(selector.soFar, 'engagement')} before it this season`] : []),
+  ];
+}
+
+/** “up to 20 minutes”, “21 minutes or more”, “10 to 20 minutes”, “3”. */
+function sayRange({ from, to }: Range, unit?: string): string {
+  const of = (figure: number) => (unit ? `${figure} ${unit}${figure === 1 ? '' : 's'}` : String(figure));
+  if (from === undefined) return `up to ${of(to ?? 0)}`;
+  if (to === undefined) return `${of(from)} or more`;
+  return from === to ? of(to) : `${from} to ${of(to)}`;
+}
+
+function daysInWords(day: string): string {
+  return `${day === 'public holiday' ? day : capital(day)}s`;
+}
+
+/** What some clauses charge, by their names: “what “hours” and “premium” charge”; “everything” where none is named. */
+export function sayCharges(named: readonly string[] | undefined, voice: Voice): string {
+  if (!named) return 'everything';
+  return `what ${voice.list(named.map((id) => `“${id}”`))} ${named.length > 1 ? 'charge' : 'charges'}`;
+}
+
+const PLURALS: Readonly<Record<string, string>> = {
+  coaching: 'coaching sessions',
+  jury: 'juries',
+  class: 'classes',
+  recording: 'recording sessions',
+  'dress rehearsal': 'dress rehearsals',
+  other: 'other calls',
+};
+
+/** More than one call of a kind: “juries”, “rehearsals”. */
+export function plural(kind: string): string {
+  return PLURALS[kind] ?? `${kind}s`;
+}
+
+/** One of a kind with its article: “a recital”, “an exam”, “a jury or audition”. */
+export function oneOf(kinds: readonly string[], voice: Voice): string {
+  const said = voice.either(kinds);
+  return `${/^[aeiou]/.test(said) ? 'an' : 'a'} ${said}`;
+}
+
+/** The first letter made a capital. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
