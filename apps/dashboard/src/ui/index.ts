@@ -1,4 +1,6 @@
 // The controls of every screen; they know no noun.
+export { Amount } from './amount.tsx';
+export { AmountLine, WhyView } from './amount-line.tsx';
 export { Button, ButtonLink, Buttons } from './button.tsx';
 export { Choice, type Option, Options, Tick, Ticks } from './choice.tsx';
 export { Dialog } from './dialog.tsx';
@@ -13,3 +15,4 @@ export { useStatus, WithStatus } from './status.tsx';
 export { Stave } from './stave.tsx';
 export { type Column, Table } from './table.tsx';
 export { DayField, TimeField } from './time-field.tsx';
+export { addedUp, sayFact, type Why, whyText } from './why.ts';
