@@ -16,23 +16,6 @@ export function zoneOf(instant: string): string | undefined {
   return /\[([^\]]+)\]/.exec(instant)?.[1];
 }
 
-/** Days counted from 1970-01-01, to place days beside one another. */
-export function dayNumber(day: string): number {
-  return (
-    Date.UTC(Number(day.slice(0, 4)), Number(day.slice(5, 7)) - 1, Number(day.slice(8, 10))) / 86_400_000
-  );
-}
-
-/** The day of a day number. */
-export function dayAt(number: number): string {
-  return new Date(number * 86_400_000).toISOString().slice(0, 10);
-}
-
-/** The Monday of a day's week, as a day number: 1970-01-01 was a Thursday. */
-export function mondayOf(number: number): number {
-  return number - ((((number + 3) % 7) + 7) % 7);
-}
-
 /** Today at a place. */
 export function todayIn(zone: string): string {
   const parts = new Intl.DateTimeFormat('en', {

@@ -1,4 +1,6 @@
 // Days, times, numbers and money as a reader of the organisation's locale expects them.
+
+import { dayNumber } from '@colla/calendar';
 import {
   type Currency,
   currency,
@@ -9,7 +11,7 @@ import {
   toDecimal,
 } from '@colla/money';
 import { granted, type OrRefusal, refused } from '@colla/refusal';
-import { clockOf, dayNumber, dayOf } from './local-time.ts';
+import { clockOf, dayOf } from './local-time.ts';
 
 let locale = 'en';
 let formats = new Map<string, Intl.DateTimeFormat | Intl.NumberFormat>();

@@ -1,6 +1,6 @@
 // A call: one appointment within an engagement, as planned and as it turned out.
 
-import { minutesOf, type Span, type Temporal } from '@colla/calendar';
+import { minutesOf, type Span, type Temporal, whenOf } from '@colla/calendar';
 import { type CallKind, PERFORMANCES } from './kinds.ts';
 
 /** Who let a call fall. */
@@ -55,6 +55,11 @@ export function plannedMinutes(call: Call): number {
 /** Minutes as played, or as planned where it was not played. */
 export function playedMinutes(call: Call): number {
   return minutesOf(timesOf(call));
+}
+
+/** Minutes between the agreed start of a call and its real one; none where it began on time or earlier. */
+export function waitedMinutes(call: Call): number {
+  return Math.max(0, Math.round((whenOf(timesOf(call)).at - whenOf(call.planned).at) / 60_000));
 }
 
 /** Calls in the order they happen; two at one instant in the order of their ids, so that any input order gives the same. */

@@ -11,6 +11,7 @@ export {
   type Standing,
   timesOf,
   type Who,
+  waitedMinutes,
 } from './call.ts';
 export { type Counted, chargedMinutes, countedMinutes, type Rounding } from './charged.ts';
 export { CALL_KINDS, type CallKind, PERFORMANCES } from './kinds.ts';

@@ -40,3 +40,4 @@ export {
   seasonScore,
   type Week,
 } from './season-score.ts';
+export { hoursByWeek, type WeekOfHours } from './season-weeks.ts';

@@ -1,11 +1,12 @@
 // The season score: one stave for each institution or soloist, a mark for each call, hours by week, money owed.
 
-import { inSeason, minutesOf, type Season, Temporal, weekOf, weeksOf } from '@colla/calendar';
+import { inSeason, minutesOf, type Season, Temporal, weeksOf } from '@colla/calendar';
 import { type Engagement, type House, hasAgreement, statementOf } from '@colla/engagements';
 import { type Call, type CallKind, inOrder, type Standing, timesOf } from '@colla/hours';
 import type { Currency } from '@colla/money';
 import { type Billable, billable, payersOf } from './billable.ts';
 import { type Invoice, standingOf } from './invoice.ts';
+import { hoursByWeek, type WeekOfHours } from './season-weeks.ts';
 
 /** One call on a stave. Times are the real ones where it was played. */
 export interface Mark {
@@ -53,12 +54,8 @@ export interface Stave {
 }
 
 /** Minutes of one week, by how the calls stand, and by stave. */
-export interface Week {
+export interface Week extends Omit<WeekOfHours, 'monday'> {
   readonly monday: Temporal.PlainDate;
-  readonly played: number;
-  readonly agreed: number;
-  readonly held: number;
-  readonly byStave: Readonly<Record<string, number>>;
 }
 
 export interface SeasonScore {
@@ -92,7 +89,7 @@ export function seasonScore(facts: SeasonFacts, now: Temporal.ZonedDateTime): Se
   return {
     season: facts.season,
     staves,
-    weeks: hoursByWeek(facts.season, staves),
+    weeks: weeksOfHours(facts.season, staves),
     weeklyLimit: facts.weeklyLimit,
   };
 }
@@ -209,19 +206,8 @@ function plus({ currency, ...so }: StaveMoney, more: Omit<StaveMoney, 'currency'
   };
 }
 
-function hoursByWeek(season: Season, staves: readonly Stave[]): Week[] {
-  const weeks = new Map(weeksOf(season).map((monday) => [monday.toString(), emptyWeek(monday)]));
-  for (const { party, marks } of staves) {
-    for (const mark of marks) {
-      const week = weeks.get(weekOf(mark.start.toPlainDate()).toString());
-      if (!week || (mark.is !== 'played' && mark.is !== 'agreed' && mark.is !== 'held')) continue;
-      week[mark.is] += mark.minutes;
-      week.byStave[party] = (week.byStave[party] ?? 0) + mark.minutes;
-    }
-  }
-  return [...weeks.values()];
-}
-
-function emptyWeek(monday: Temporal.PlainDate) {
-  return { monday, played: 0, agreed: 0, held: 0, byStave: {} as Record<string, number> };
+function weeksOfHours(season: Season, staves: readonly Stave[]): Week[] {
+  const mondays = weeksOf(season);
+  const hours = hoursByWeek(mondays.map(String), staves, ({ start }) => start.toPlainDate().toString());
+  return hours.map((week, index) => ({ ...week, monday: mondays[index] ?? season.from }));
 }

@@ -1,12 +1,11 @@
 // A dimension along which the trade tells one case from another: by its words, by a range, or by an hour of the day.
 
-import { readTime } from '@colla/calendar';
+import { readTime, whenOf } from '@colla/calendar';
 import type { Call } from '@colla/hours';
 import { refused } from '@colla/refusal';
 import { z } from 'zod';
 import type { Facts } from './facts.ts';
 import { timeField } from './fields.ts';
-import { whenOf } from './when.ts';
 
 /** What a selector may ask along one dimension. */
 export interface Dimension<Wanted> {

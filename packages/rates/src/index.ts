@@ -24,6 +24,7 @@ export {
   KINDS,
   type Kind,
   PAYER,
+  readClause,
   readTariff,
   sentenceOf,
   sentencesOf,

@@ -1,10 +1,10 @@
 // A call on the desk: how much of it counts, what has been taken of it, how it fell.
 
-import { type Call, PERFORMANCES, timesOf } from '@colla/hours';
+import { whenOf } from '@colla/calendar';
+import { type Call, PERFORMANCES, timesOf, waitedMinutes } from '@colla/hours';
 import type { Counting } from './kind.ts';
 import type { Category } from './line.ts';
 import type { Verdict } from './verdict.ts';
-import { waitedMinutes, whenOf } from './when.ts';
 
 /** A call that counts, and how much of it other clauses have taken. */
 export interface Item {

@@ -1,10 +1,10 @@
 // How often something is owed: for each call, day, week, month or term in which there is one, or once for the whole.
 
+import { dayAt, mondayOf, whenOf } from '@colla/calendar';
 import type { Call } from '@colla/hours';
 import type { Facts } from './facts.ts';
 import { groupsOf } from './groups.ts';
 import { termOf } from './term.ts';
-import { dayText, mondayOf, whenOf } from './when.ts';
 
 export const EACH = ['call', 'day', 'week', 'month', 'term', 'engagement'] as const;
 export type Each = (typeof EACH)[number];
@@ -35,8 +35,8 @@ function occasionOf(call: Call | undefined, each: Each, facts: Pick<Facts, 'term
   if (each === 'call') return call.id;
   if (each === 'term') return termOf(call, facts)?.name;
   const { dayNumber } = whenOf(call.planned);
-  if (each === 'week') return dayText(mondayOf(dayNumber));
-  const day = dayText(dayNumber);
+  if (each === 'week') return dayAt(mondayOf(dayNumber));
+  const day = dayAt(dayNumber);
   return each === 'day' ? day : day.slice(0, 7);
 }
 

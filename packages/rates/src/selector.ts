@@ -1,12 +1,12 @@
 // What a clause applies to: lists of words along a few dimensions. All named dimensions must fit; within one,
 // any of its words will do, or any figure of its range.
 
+import { dayAt, dayNumber, WEEKDAYS, weekWithin, whenOf } from '@colla/calendar';
 import { CALL_KINDS, type Call } from '@colla/hours';
 import { z } from 'zod';
 import { byHours, byRange, byWords, type Dimension, hoursSchema, rangeField } from './dimension.ts';
 import type { Facts } from './facts.ts';
 import { termOf } from './term.ts';
-import { dayText, mondayOf, numberOf, WEEKDAYS, whenOf } from './when.ts';
 
 const words = z.array(z.string().min(1).max(60)).min(1).max(40).readonly();
 
@@ -77,16 +77,14 @@ function weekdaysOnly(days: readonly string[]): boolean {
 }
 
 function daysOf(call: Call, facts: Facts): string[] {
-  const { weekday, dayNumber } = whenOf(call.planned);
-  return facts.holidays.has(dayText(dayNumber)) ? [weekday, 'public holiday'] : [weekday];
+  const { weekday, dayNumber: on } = whenOf(call.planned);
+  return facts.holidays.has(dayAt(on)) ? [weekday, 'public holiday'] : [weekday];
 }
 
 /** The week of its term in which a call is: the first is the one with the term's first day. */
 function weekOfTerm(call: Call, facts: Facts): number | undefined {
   const term = termOf(call, facts);
-  if (!term) return undefined;
-  const { dayNumber } = whenOf(call.planned);
-  return (mondayOf(dayNumber) - mondayOf(numberOf(term.from))) / 7 + 1;
+  return term && weekWithin(whenOf(call.planned).dayNumber, dayNumber(term.from.toString()));
 }
 
 /** Whole days of the place between the asking (the agreement, where nobody noted it) and the call. */
@@ -94,7 +92,7 @@ function daysAhead({ planned }: Call, { askedAt, agreedAt }: Facts): number | un
   const asked = askedAt ?? agreedAt;
   if (!asked) return undefined;
   const on = asked.withTimeZone(planned.start.timeZoneId).toPlainDate();
-  return Math.max(0, whenOf(planned).dayNumber - numberOf(on));
+  return Math.max(0, whenOf(planned).dayNumber - dayNumber(on.toString()));
 }
 
 /** Minutes of music in the programme. */

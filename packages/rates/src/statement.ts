@@ -1,7 +1,7 @@
 // A statement: what an engagement costs at an instant under its tariff, and why. The one function that prices
 // a quote, a bill, a cancellation and a “what if”.
 
-import type { Temporal } from '@colla/calendar';
+import { type Temporal, whenOf } from '@colla/calendar';
 import type { Call } from '@colla/hours';
 import type { Currency } from '@colla/money';
 import { Desk } from './desk.ts';
@@ -11,7 +11,6 @@ import type { Line } from './line.ts';
 import { planOf } from './plan.ts';
 import type { Tariff } from './tariff.ts';
 import { voice } from './voice.ts';
-import { whenOf } from './when.ts';
 
 /** What one payer owes. `total` is what they pay: `net` and the taxes. Minor units. */
 export interface PayerSum {

@@ -103,7 +103,8 @@ export function readTariff(input: unknown): OrRefusal<Tariff> {
   return contradiction(clauses) ?? { name, currency: money, version, from, clauses, written: shape.data };
 }
 
-function readClause(written: WrittenClause, money: Currency): OrRefusal<Clause> {
+/** Reads one clause by itself; what it and others contradict, only `readTariff` can say. */
+export function readClause(written: WrittenClause, money: Currency): OrRefusal<Clause> {
   const kind = menu[written.kind as Kind];
   if (!Object.hasOwn(menu, written.kind)) {
     const known = KINDS.join(', ');

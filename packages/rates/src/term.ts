@@ -1,13 +1,12 @@
 // The term in which a call falls, where the place has told its terms.
 
-import type { Season } from '@colla/calendar';
+import { dayAt, type Season, whenOf } from '@colla/calendar';
 import type { Call } from '@colla/hours';
 import type { Facts } from './facts.ts';
-import { dayText, whenOf } from './when.ts';
 
 /** The term of a call; undefined outside every term. */
 export function termOf({ planned }: Call, { terms = [] }: Pick<Facts, 'terms'>): Season | undefined {
   if (terms.length === 0) return undefined;
-  const day = dayText(whenOf(planned).dayNumber);
+  const day = dayAt(whenOf(planned).dayNumber);
   return terms.find(({ from, to }) => from.toString() <= day && day <= to.toString());
 }

@@ -1,4 +1,6 @@
 // The season: its score, what is owed, the hours of each week. On an empty book, the first screen.
+
+import { dayNumber, weekWithin } from '@colla/calendar';
 import type { SeasonJson, SeasonScoreJson } from '@colla/wire';
 import { useMemo, useState } from 'react';
 import { useLocation } from 'wouter';
@@ -12,7 +14,7 @@ import { CallTables, NothingInView, WeekTable } from '../features/season/tables.
 import { inView, isWhole, WHOLE_VIEW, weeksInView } from '../features/season/view.ts';
 import { ViewChoice } from '../features/season/view-choice.tsx';
 import { Welcome } from '../features/welcome/welcome.tsx';
-import { dayNumber, mondayOf, todayIn } from '../local-time.ts';
+import { todayIn } from '../local-time.ts';
 import { sayDay } from '../locale.ts';
 import { Button, ButtonLink, Choice, Dialog, Empty, Page, Part, Shown } from '../ui/index.ts';
 import './season.css';
@@ -132,7 +134,7 @@ function SeasonChoice({ of, all, name }: Omit<OneSeasonProps, 'today'>) {
 
 /** The weeks that a season touches, as the score draws them. */
 function weeksOf({ from, to }: SeasonJson): number {
-  return (mondayOf(dayNumber(to)) - mondayOf(dayNumber(from))) / 7 + 1;
+  return weekWithin(dayNumber(to), dayNumber(from));
 }
 
 function Whole({ score, today }: { score: SeasonScoreJson; today: string }) {

@@ -1,7 +1,7 @@
 // What supplements and discounts have in common: a condition, and a sum, a share, or a rate for time beyond.
 
 import { minutesWithin } from '@colla/calendar';
-import { chargedMinutes, timesOf } from '@colla/hours';
+import { chargedMinutes, timesOf, waitedMinutes } from '@colla/hours';
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { hoursSchema } from '../dimension.ts';
@@ -13,7 +13,6 @@ import type { Line } from '../line.ts';
 import { EACH, type Occasion, occasions } from '../occasion.ts';
 import { capital, sayCalls, sayCharges, sayConditions } from '../phrases.ts';
 import { unitOf, type Voice } from '../voice.ts';
-import { waitedMinutes } from '../when.ts';
 import { graceContradiction } from './grace.ts';
 
 export const adjustmentSchema = perCurrency((currency) =>

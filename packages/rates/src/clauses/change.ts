@@ -1,5 +1,6 @@
 // A call that is moved: so many changes are free with enough notice, the next cost a share of the call's fee.
 
+import { whenOf } from '@colla/calendar';
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import type { Move } from '../facts.ts';
@@ -9,7 +10,6 @@ import type { Item } from '../item.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { capital, sayCalls } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
-import { whenOf } from '../when.ts';
 
 const schema = perCurrency(() =>
   z.strictObject({

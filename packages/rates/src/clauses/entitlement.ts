@@ -1,5 +1,6 @@
 // An entitlement: hours that somebody covers, drawn down call by call; what lies beyond goes to the other clauses.
 
+import { whenOf } from '@colla/calendar';
 import type { Call, CallKind } from '@colla/hours';
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
@@ -10,7 +11,6 @@ import { EACH, type Occasion, occasions } from '../occasion.ts';
 import { plural, sayCalls } from '../phrases.ts';
 import { selectorSchema } from '../selector.ts';
 import type { Voice } from '../voice.ts';
-import { whenOf } from '../when.ts';
 
 const schema = perCurrency((currency) =>
   z.strictObject({

@@ -1,12 +1,11 @@
 // How a fallen call is judged: forgiven, or by the notice that was given of it or of the whole.
 
-import { Temporal } from '@colla/calendar';
+import { dayAt, Temporal, whenOf } from '@colla/calendar';
 import type { Call } from '@colla/hours';
 import type { Desk } from '../desk.ts';
 import type { ClauseHead } from '../kind.ts';
 import { termOf } from '../term.ts';
 import type { Owes, Verdict } from '../verdict.ts';
-import { dayText, whenOf } from '../when.ts';
 import { type Excuse, forgives } from './excuse.ts';
 import { owedAt, plainly, type Scale, sayNotice } from './scale.ts';
 
@@ -63,7 +62,7 @@ export function judge(terms: Judgement, desk: Desk, clause: ClauseHead): void {
 function wordOf({ standing, planned }: Call): string {
   return standing.is === 'cancelled'
     ? String(standing.at.epochMilliseconds)
-    : dayText(whenOf(planned).dayNumber);
+    : dayAt(whenOf(planned).dayNumber);
 }
 
 /**

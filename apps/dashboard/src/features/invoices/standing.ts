@@ -1,8 +1,8 @@
 // How an invoice stands, in words that need no colour.
 
+import { dayNumber } from '@colla/calendar';
 import type { InvoiceJson } from '@colla/wire';
 import { invoices as say } from '../../catalogue/invoices.ts';
-import { dayNumber } from '../../local-time.ts';
 
 type Dated = Pick<InvoiceJson, 'is' | 'dueOn'>;
 

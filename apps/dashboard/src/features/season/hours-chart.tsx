@@ -1,14 +1,16 @@
 // The hours of each week below the staves, on their time axis, held against the weekly limit.
+
+import type { WeekOfHours } from '@colla/invoicing';
 import { useMemo } from 'react';
 import { season } from '../../catalogue/season.ts';
 import { sayHours, sayNumber } from '../../locale.ts';
 import { BarsChart } from '../../ui/bars-chart.tsx';
-import { minutesIn, type WeekInView, WORKING } from './view.ts';
+import { minutesIn, WORKING } from './view.ts';
 
 const PATTERNS = { played: 'filled', agreed: 'open', held: 'hatched' } as const;
 
 interface HoursByWeekProps {
-  weeks: readonly WeekInView[];
+  weeks: readonly WeekOfHours[];
   /** Minutes of a week. */
   limit: number;
   /** Hours at the top of the axis. */
@@ -41,7 +43,7 @@ export function HoursByWeek({ weeks, limit, top, width, height, label }: HoursBy
 }
 
 /** Hours at the top of the axis: the fullest week and the limit, with room above for a figure. */
-export function topOf(weeks: readonly WeekInView[], limit: number): number {
+export function topOf(weeks: readonly WeekOfHours[], limit: number): number {
   const fullest = Math.max(limit, ...weeks.map(minutesIn)) / 60;
   return Math.max(fullest * 1.25, 4);
 }

@@ -1,5 +1,6 @@
 // The ruler of the season score: where an instant stands from left to right, and how high a time of day stands.
-import { clockOf, dayNumber, dayOf } from '../../local-time.ts';
+import { dayNumber } from '@colla/calendar';
+import { clockOf, dayOf } from '../../local-time.ts';
 
 export interface Ruler {
   /** The day number of the first Monday. */

@@ -1,6 +1,7 @@
 // The head of the score: months, the Monday of each week, and where today is.
+
+import { dayAt } from '@colla/calendar';
 import { season } from '../../catalogue/season.ts';
-import { dayAt } from '../../local-time.ts';
 import { sayDay, sayNumber } from '../../locale.ts';
 import { type Ruler, widthOf, xOfDay } from './ruler.ts';
 

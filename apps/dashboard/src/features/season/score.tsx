@@ -1,18 +1,20 @@
 // The season score: staves from left to right over the weeks, money told beside each, and below them on the same axis
 // the hours of each week.
+
+import { dayNumber } from '@colla/calendar';
 import type { SeasonScoreJson } from '@colla/wire';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { season } from '../../catalogue/season.ts';
-import { dayNumber } from '../../local-time.ts';
 import { sayHours } from '../../locale.ts';
 import { useGeometry } from './geometry.ts';
 import { HoursAxis, HoursByWeek, topOf } from './hours-chart.tsx';
 import { ScoreHead } from './score-head.tsx';
 import './score.css';
+import type { WeekOfHours } from '@colla/invoicing';
 import { heightOf, xOfDay } from './ruler.ts';
 import { ScoreName } from './score-name.tsx';
 import { ScoreStave } from './score-stave.tsx';
-import type { StaveJson, WeekInView } from './view.ts';
+import type { StaveJson } from './view.ts';
 
 /** Below this height of a stave its name and its money stand on one line. */
 const TIGHT = 36;
@@ -20,7 +22,7 @@ const TIGHT = 36;
 interface ScoreProps {
   score: SeasonScoreJson;
   staves: readonly StaveJson[];
-  weeks: readonly WeekInView[];
+  weeks: readonly WeekOfHours[];
   today: string;
 }
 

@@ -1,12 +1,14 @@
 // The season in a few sentences: its hours, its money.
+
+import type { WeekOfHours } from '@colla/invoicing';
 import { season } from '../../catalogue/season.ts';
 import { sayHours, sayMoney } from '../../locale.ts';
 import { isOwing, isSome, minutesByStanding, moneyIn, type OwedMoney } from './sums.ts';
-import type { StaveJson, WeekInView } from './view.ts';
+import type { StaveJson } from './view.ts';
 
 interface SummingProps {
   staves: readonly StaveJson[];
-  weeks: readonly WeekInView[];
+  weeks: readonly WeekOfHours[];
   /** Whether the whole season is in view. */
   whole: boolean;
 }

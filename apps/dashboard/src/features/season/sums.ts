@@ -1,8 +1,10 @@
 // What a season comes to: money by currency, minutes by standing.
+
+import type { WeekOfHours } from '@colla/invoicing';
 import { type Currency, currency, fromDecimal, money, toDecimal, total } from '@colla/money';
 import { granted } from '@colla/refusal';
 import { spokenLocale } from '../../locale.ts';
-import { type StaveJson, type WeekInView, WORKING, type Working } from './view.ts';
+import { type StaveJson, WORKING, type Working } from './view.ts';
 
 type StaveMoney = StaveJson['money'][number];
 type Owing = StaveJson['owing'][number];
@@ -84,7 +86,7 @@ export function isSome(amount: string): boolean {
   return /[1-9]/.test(amount);
 }
 
-export function minutesByStanding(weeks: readonly WeekInView[]): Record<Working, number> {
+export function minutesByStanding(weeks: readonly WeekOfHours[]): Record<Working, number> {
   const sum = (is: Working) => weeks.reduce((minutes, week) => minutes + week[is], 0);
   return Object.fromEntries(WORKING.map((is) => [is, sum(is)])) as Record<Working, number>;
 }

@@ -1,21 +1,23 @@
 // Everything of the score as tables, for who cannot or does not want to see it.
+
+import type { WeekOfHours } from '@colla/invoicing';
 import type { MarkJson } from '@colla/wire';
 import { Link } from 'wouter';
 import { kinds } from '../../catalogue/kinds.ts';
 import { season } from '../../catalogue/season.ts';
 import { sayDay, sayHours, saySpan } from '../../locale.ts';
 import { type Column, Empty, Hours, Opens, Table } from '../../ui/index.ts';
-import { minutesIn, type StaveJson, type WeekInView } from './view.ts';
+import { minutesIn, type StaveJson } from './view.ts';
 
 interface WeekTableProps {
   staves: readonly StaveJson[];
-  weeks: readonly WeekInView[];
+  weeks: readonly WeekOfHours[];
   limit: number;
 }
 
 export function WeekTable({ staves, weeks, limit }: WeekTableProps) {
   const ofAll = weeks.reduce((sum, week) => sum + minutesIn(week), 0);
-  const columns: Column<WeekInView>[] = [
+  const columns: Column<WeekOfHours>[] = [
     { key: 'week', head: season('week'), cell: ({ monday }) => sayDay(monday), sum: season('total') },
     {
       key: 'all',
@@ -29,7 +31,7 @@ export function WeekTable({ staves, weeks, limit }: WeekTableProps) {
       key: party,
       head: name,
       figure: true,
-      cell: ({ byStave }: WeekInView) => byStave[party] && <Hours minutes={byStave[party]} />,
+      cell: ({ byStave }: WeekOfHours) => byStave[party] && <Hours minutes={byStave[party]} />,
       sum: <Hours minutes={weeks.reduce((sum, { byStave }) => sum + (byStave[party] ?? 0), 0)} />,
     })),
   ];
@@ -45,7 +47,7 @@ export function WeekTable({ staves, weeks, limit }: WeekTableProps) {
   );
 }
 
-function limitColumn(limit: number): Column<WeekInView> {
+function limitColumn(limit: number): Column<WeekOfHours> {
   return {
     key: 'limit',
     head: season('against', { limit: sayHours(limit) }),

@@ -1,6 +1,7 @@
 // What of a season is in view: all of it, or one institution, kind or standing; and what the view comes to by week.
+import { hoursByWeek, type WeekOfHours } from '@colla/invoicing';
 import type { MarkJson, SeasonScoreJson } from '@colla/wire';
-import { dayAt, dayNumber, dayOf, mondayOf } from '../../local-time.ts';
+import { dayOf } from '../../local-time.ts';
 
 export type StaveJson = SeasonScoreJson['staves'][number];
 export type Standing = MarkJson['is'];
@@ -43,35 +44,11 @@ export function kindsIn(staves: readonly StaveJson[], all: readonly MarkJson['ki
   return all.filter((kind) => has.has(kind));
 }
 
-/** Minutes of one week in view. */
-export interface WeekInView {
-  readonly monday: string;
-  readonly played: number;
-  readonly agreed: number;
-  readonly held: number;
-  /** By party. */
-  readonly byStave: Readonly<Record<string, number>>;
-}
-
 /** Sums the marks in view by week, for the weeks of the season. */
-export function weeksInView(staves: readonly StaveJson[], mondays: readonly string[]): WeekInView[] {
-  const weeks = new Map(
-    mondays.map((monday) => [
-      monday,
-      { monday, played: 0, agreed: 0, held: 0, byStave: {} as Record<string, number> },
-    ]),
-  );
-  for (const { party, marks } of staves) {
-    for (const { is, start, minutes } of marks) {
-      const week = weeks.get(dayAt(mondayOf(dayNumber(dayOf(start)))));
-      if (!week || is === 'cancelled' || is === 'missed') continue;
-      week[is] += minutes;
-      week.byStave[party] = (week.byStave[party] ?? 0) + minutes;
-    }
-  }
-  return [...weeks.values()];
+export function weeksInView(staves: readonly StaveJson[], mondays: readonly string[]): WeekOfHours[] {
+  return hoursByWeek(mondays, staves, ({ start }) => dayOf(start));
 }
 
-export function minutesIn(week: WeekInView): number {
+export function minutesIn(week: WeekOfHours): number {
   return week.played + week.agreed + week.held;
 }
