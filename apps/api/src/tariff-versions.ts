@@ -3,7 +3,7 @@
 import { Temporal } from '@colla/calendar';
 import type { Engagement } from '@colla/engagements';
 import { inOrder } from '@colla/hours';
-import type { Tariff } from '@colla/rates';
+import { type Tariff, versionInForce } from '@colla/rates';
 import { type OrRefusal, Refusal } from '@colla/refusal';
 
 /** At least one, oldest first. */
@@ -22,10 +22,7 @@ export function versionFor(
   if (number !== undefined) {
     return versions.find(({ version }) => version === number) ?? noSuchVersion(newest, number);
   }
-  const first = inOrder(engagement.calls)[0]?.planned.start.toPlainDate();
-  if (first === undefined) return newest;
-  const begun = versions.findLast(({ from }) => Temporal.PlainDate.compare(from, first) <= 0);
-  return begun ?? notYetBegun(versions[0], first);
+  return versionInForce(versions, engagement.calls) ?? notYetBegun(versions[0], engagement);
 }
 
 /** Whether `next` may follow: it begins later than the version before it, and keeps its currency. */
@@ -44,11 +41,12 @@ function noSuchVersion({ name, version }: Tariff, asked: number): Refusal {
   );
 }
 
-function notYetBegun({ name, from }: Tariff, day: Temporal.PlainDate): Refusal {
+function notYetBegun({ name, from }: Tariff, { calls }: Pick<Engagement, 'calls'>): Refusal {
+  const day = inOrder(calls)[0]?.planned.start.toPlainDate().toString() ?? '';
   return new Refusal(
     'tariffs/not-yet-begun',
     `“${name}” begins on ${from}, after the first call on ${day}. Name the version to quote by it all the same, or choose another tariff.`,
-    { from: from.toString(), firstCall: day.toString() },
+    { from: from.toString(), firstCall: day },
     '/version',
   );
 }

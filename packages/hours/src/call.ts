@@ -32,6 +32,12 @@ export type Standing =
     }
   | { readonly is: 'missed'; readonly by: Who; readonly reason: Reason };
 
+/** Why the pianist plays a call though what was to be paid first was not, and since when. */
+export interface Lifted {
+  readonly at: Temporal.ZonedDateTime;
+  readonly reason: string;
+}
+
 export interface Call {
   readonly id: string;
   readonly kind: CallKind;
@@ -40,6 +46,8 @@ export interface Call {
   readonly place: string;
   readonly planned: Span;
   readonly standing: Standing;
+  /** That nothing has to be paid before it any more. */
+  readonly lifted?: Lifted;
 }
 
 /** The real times of a played call, the planned ones of any other. */

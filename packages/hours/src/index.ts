@@ -3,6 +3,7 @@
 export {
   type Call,
   inOrder,
+  type Lifted,
   plannedMinutes,
   playedMinutes,
   principalCall,

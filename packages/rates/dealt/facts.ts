@@ -84,7 +84,7 @@ function movesOf(
   const { length } = calls;
   return moved.flatMap(({ which, at, was }) => {
     const call = calls[which % Math.max(1, length)];
-    return call ? [{ call: call.id, at, was: { start: was, end: was.add({ hours: 1 }) } }] : [];
+    return call ? [{ call: call.id, at, by: 'payer', was: { start: was, end: was.add({ hours: 1 }) } }] : [];
   });
 }
 

@@ -2,7 +2,7 @@
 // a cost that was really paid.
 
 import type { Season, Span, Temporal } from '@colla/calendar';
-import type { Call } from '@colla/hours';
+import type { Call, Who } from '@colla/hours';
 import type { Leg } from '@colla/travel';
 
 /** What tariffs may ask about the soloist. Words are the organisation's own: “grade 6”, “cello”, “non-major”. */
@@ -37,12 +37,22 @@ export interface Cost {
   readonly amount: bigint;
 }
 
-/** A call that was put at another time by the payer's wish: where it stood before, and when word of it came. */
+/**
+ * A call that was put at another time: where it stood before, when word of it came, and whose wish it was. What the
+ * pianist wished costs nobody anything.
+ */
 export interface Move {
   readonly call: string;
   readonly was: Span;
   readonly at: Temporal.ZonedDateTime;
+  readonly by: Who;
 }
+
+/** A term into which a place divides its year; both days belong to it. */
+export type Term = Omit<Season, 'id'>;
+
+/** A call as it was agreed, whatever becomes of it later. */
+export type AgreedCall = Pick<Call, 'id' | 'kind' | 'label' | 'planned'>;
 
 /** Everything about one engagement that a price may depend on. An engagement is its own facts. */
 export interface Facts {
@@ -64,9 +74,11 @@ export interface Facts {
   /** Public holidays of the place, as `2026-12-25`. */
   readonly holidays: ReadonlySet<string>;
   /** The terms into which the place divides its year. */
-  readonly terms?: readonly Season[];
+  readonly terms?: readonly Term[];
   /** Calls that were moved. */
   readonly moves?: readonly Move[];
+  /** The calls as they were agreed, where something is: the deposit is asked on these. */
+  readonly agreedCalls?: readonly AgreedCall[];
   /** How many engagements of this payer came before it in the season. */
   readonly soFar?: number;
   /** Minutes left over from the term before, by the entitlement that lets them roll over. */

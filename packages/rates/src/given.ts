@@ -37,8 +37,8 @@ export interface Given {
   readonly agreedAt?: string;
   /** Such as `fall 2026-08-24 to 2026-12-11`. */
   readonly terms?: readonly string[];
-  /** Calls that were moved: their number from zero, when word came, and when they had been to start (local). */
-  readonly moves?: readonly { call: number; at: string; was: string }[];
+  /** Calls that were moved: their number from zero, when word came, when they had been to start (local), by whose wish. */
+  readonly moves?: readonly { call: number; at: string; was: string; by?: Who }[];
   readonly soFar?: number;
   readonly rolledOver?: Readonly<Record<string, number>>;
 }
@@ -162,9 +162,9 @@ function readTerm(text: string, number: number): Season {
   };
 }
 
-function readMove({ call, at, was }: NonNullable<Given['moves']>[number], zone: string): Move {
+function readMove({ call, at, was, by = 'payer' }: NonNullable<Given['moves']>[number], zone: string): Move {
   const start = local(was, zone);
-  return { call: idOf(call), at: local(at, zone), was: { start, end: start.add({ hours: 1 }) } };
+  return { call: idOf(call), at: local(at, zone), by, was: { start, end: start.add({ hours: 1 }) } };
 }
 
 function idOf(number: number): string {

@@ -4,7 +4,7 @@ export { menu } from './clauses/index.ts';
 export { type CurveStep, cancellationCurve, costAt } from './curve.ts';
 export { dueOn, sayDue } from './due.ts';
 export { exportTariff, FORMAT, importTariff, type TariffFile, tariffJsonSchema } from './exchange.ts';
-export type { Cost, Facts, Move, SoloistFacts, WorkFacts } from './facts.ts';
+export type { AgreedCall, Cost, Facts, Move, SoloistFacts, Term, WorkFacts } from './facts.ts';
 export type { EventDay } from './fields.ts';
 export type { DepositDue, Drawn, Instalment, LatePart, LineToOther, PaymentDue, TaxSum } from './findings.ts';
 export { type Given, given } from './given.ts';
@@ -13,6 +13,7 @@ export { CATEGORIES, type Category, type Line, type Quantity, type UsedFact } fr
 export { capital, plural } from './phrases.ts';
 export { dimensions, type Selector, selectorSchema } from './selector.ts';
 export {
+  asAgreed,
   type Fallen,
   type PayerSum,
   type Statement,
@@ -34,4 +35,5 @@ export {
   withChoices,
   writtenTariffSchema,
 } from './tariff.ts';
+export { versionInForce } from './versions.ts';
 export { type Voice, voice } from './voice.ts';

@@ -65,7 +65,8 @@ export interface Terms {
  */
 export function statement(given: Facts, terms: Terms, asOf: Temporal.ZonedDateTime): Statement {
   const facts = inOrder(given);
-  const deposit = facts.calls.some(hasTurnedOut) ? depositAsAgreed(facts, terms, asOf) : undefined;
+  const moved = facts.agreedCalls !== undefined || facts.calls.some(hasTurnedOut);
+  const deposit = moved ? depositAsAgreed(facts, terms, asOf) : undefined;
   const now = price(facts, terms, asOf, deposit);
   if (facts.offered || !facts.calls.some((call) => canStillFall(call, asOf))) return now;
   const { total, lines } = cancelled(facts, terms, asOf, now.deposit);
@@ -125,13 +126,12 @@ function price(
   return shown(desk, terms.tariff);
 }
 
-/** The deposit is reckoned on the fee as agreed: nothing that is played longer or falls later changes it. */
+/** The deposit is reckoned on the fee as agreed. */
 function depositAsAgreed(facts: Facts, terms: Terms, asOf: Temporal.ZonedDateTime): Desk['deposit'] {
   const { steps } = planOf(terms.tariff);
   const last = steps.findLastIndex(({ phase }) => phase === 'deposit');
   if (last < 0) return undefined;
-  const calls = facts.calls.map((call) => (hasTurnedOut(call) ? asAgreed(call) : call));
-  const desk = deskFor({ ...facts, calls }, terms, asOf);
+  const desk = deskFor(asAgreed(facts), terms, asOf);
   for (const { work } of steps.slice(0, last + 1)) work(desk);
   return desk.deposit;
 }
@@ -143,7 +143,22 @@ function hasTurnedOut({ standing }: Call): boolean {
     : standing.is === 'played' || standing.is === 'missed';
 }
 
-function asAgreed(call: Call): Call {
+/**
+ * The facts as they were agreed: nothing that is moved, added, played longer or falls later changes what was asked for
+ * before the work. Where it is not said what was agreed, the calls as they stand, none of them turned out yet.
+ */
+export function asAgreed(facts: Facts): Facts {
+  const { agreedCalls, calls } = facts;
+  if (!agreedCalls) return { ...facts, calls: calls.map((call) => (hasTurnedOut(call) ? open(call) : call)) };
+  const present = new Map(calls.map((call) => [call.id, call]));
+  const agreed = agreedCalls.flatMap((as) => {
+    const { label: _, ...call } = present.get(as.id) ?? {};
+    return 'place' in call ? [open({ ...call, ...as })] : [];
+  });
+  return inOrder({ ...facts, calls: agreed, moves: [] });
+}
+
+function open(call: Call): Call {
   return { ...call, standing: { is: 'agreed' } };
 }
 

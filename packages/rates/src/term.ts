@@ -1,11 +1,11 @@
 // The term in which a call falls, where the place has told its terms.
 
-import { dayAt, type Season, whenOf } from '@colla/calendar';
+import { dayAt, whenOf } from '@colla/calendar';
 import type { Call } from '@colla/hours';
-import type { Facts } from './facts.ts';
+import type { Facts, Term } from './facts.ts';
 
 /** The term of a call; undefined outside every term. */
-export function termOf({ planned }: Call, { terms = [] }: Pick<Facts, 'terms'>): Season | undefined {
+export function termOf({ planned }: Call, { terms = [] }: Pick<Facts, 'terms'>): Term | undefined {
   if (terms.length === 0) return undefined;
   const day = dayAt(whenOf(planned).dayNumber);
   return terms.find(({ from, to }) => from.toString() <= day && day <= to.toString());

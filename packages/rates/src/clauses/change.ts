@@ -81,6 +81,7 @@ function chargeChanges(terms: Terms, desk: Desk, clause: ClauseHead): void {
 
 function movesOf(desk: Desk, clause: ClauseHead): { move: Move; item: Item }[] {
   return (desk.facts.moves ?? [])
+    .filter(({ by }) => by === 'payer')
     .toSorted((a, b) => a.at.epochMilliseconds - b.at.epochMilliseconds || (a.call < b.call ? -1 : 1))
     .flatMap((move) => {
       const item = desk.item(move.call);
