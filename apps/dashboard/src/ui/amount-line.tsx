@@ -4,10 +4,10 @@ import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import { why as say } from '../catalogue/why.ts';
 import './amount.css';
-import { CopyWhy } from './copy-why.tsx';
+import { CopyText } from './copy-text.tsx';
 import { Figure } from './figure.tsx';
 import { Opens } from './opens.tsx';
-import type { Why } from './why.ts';
+import { type Why, whyText } from './why.ts';
 
 interface AmountLineProps {
   why: Why;
@@ -41,7 +41,7 @@ export function WhyView({ why }: { why: Why }) {
       {parts.length > 0 && <Parts parts={parts} />}
       <div className="buttons">
         {more && <Link href={more.to}>{more.label}</Link>}
-        <CopyWhy why={why} />
+        <CopyText text={() => whyText(why)} />
       </div>
     </div>
   );

@@ -3,6 +3,7 @@ export { Amount } from './amount.tsx';
 export { AmountLine, WhyView } from './amount-line.tsx';
 export { Button, ButtonLink, Buttons } from './button.tsx';
 export { Choice, type Option, Options, Tick, Ticks } from './choice.tsx';
+export { CopyText } from './copy-text.tsx';
 export { Dialog } from './dialog.tsx';
 export { Field, LinesField, NumberField, TextField } from './field.tsx';
 export { Figure, Hours } from './figure.tsx';

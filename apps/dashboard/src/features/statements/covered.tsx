@@ -1,24 +1,21 @@
-// Hours that a department or presenter covers: granted, used, left, and which calls drew on them.
+// Hours that a department or presenter covers: granted, used, left, lapsed or lost, and which calls drew on them.
 import type { StatementJson } from '@colla/wire';
 import { statements as say } from '../../catalogue/statements.ts';
-import { sayHours } from '../../locale.ts';
-import { Hours, Opens } from '../../ui/index.ts';
-import { usedShare } from './reckoning.ts';
-import { Why } from './why.tsx';
+import { CopyText, Hours, Opens } from '../../ui/index.ts';
+import { coveredText, drawsOf, type Reckoned, sentenceFor, usedShare } from './reckoning.ts';
 
-interface CoveredProps {
-  drawn: StatementJson['entitlements'][number];
-  sentence: string | undefined;
-  names: Readonly<Record<string, string>>;
-}
+type Drawn = StatementJson['entitlements'][number];
 
-export function Covered({ drawn, sentence, names }: CoveredProps) {
-  const draws = drawn.draws.map(({ call, minutes }) => `${names[call] ?? call}: ${sayHours(minutes)} h`);
+export function Covered({ drawn, of }: { drawn: Drawn; of: Reckoned }) {
+  const parts = (['granted', 'used', 'left', 'lapsed'] as const).filter(
+    (part) => part !== 'lapsed' || drawn.lapsed > 0,
+  );
   return (
     <section className="statement-covered">
       <h3>{say('covered')}</h3>
+      <p>{sentenceFor(drawn.clause, of)}</p>
       <dl className="figures">
-        {(['granted', 'used', 'left'] as const).map((part) => (
+        {parts.map((part) => (
           <div key={part}>
             <dt>{say(part)}</dt>
             <dd>
@@ -30,8 +27,15 @@ export function Covered({ drawn, sentence, names }: CoveredProps) {
       <span className="drawn" aria-hidden="true">
         <span style={{ inlineSize: `${usedShare(drawn)}%` }} />
       </span>
-      <Opens summary={<span>{say('draws')}</span>}>
-        <Why sentence={sentence} rows={[[say('draws'), draws.join('; ')]]} />
+      {drawn.lost !== undefined && <p className="overdue">{say('lost', { why: drawn.lost })}</p>}
+      {drawn.occasions && <p>{say('occasions', drawn.occasions)}</p>}
+      <Opens summary={<span>{say('drawnBy')}</span>}>
+        <ul>
+          {drawsOf(drawn, of).map((draw) => (
+            <li key={draw}>{draw}</li>
+          ))}
+        </ul>
+        <CopyText text={() => coveredText(drawn, of)} />
       </Opens>
     </section>
   );

@@ -1,15 +1,14 @@
 // A statement on the screen: every amount opens to its clause, its facts and its arithmetic.
 import { statements as say } from '../../catalogue/statements.ts';
-import { Figure } from '../../ui/index.ts';
+import { AmountLine } from '../../ui/index.ts';
 import { Covered } from './covered.tsx';
-import { LineView } from './line-view.tsx';
-import { namedCalls, type PayerPart, partsOf, type Reckoned, sentenceFor, uncharged } from './reckoning.ts';
+import { PayerView } from './payer-view.tsx';
+import { namedCalls, partsOf, type Reckoned, uncharged } from './reckoning.ts';
 import './statement.css';
-import { TaxView } from './tax-view.tsx';
 import { TermsView } from './terms-view.tsx';
+import { statementWhy } from './whys.ts';
 
 export function StatementView({ of }: { of: Reckoned }) {
-  const { statement } = of;
   const parts = partsOf(of);
   return (
     <div className="statement">
@@ -19,14 +18,13 @@ export function StatementView({ of }: { of: Reckoned }) {
       {parts.map((part) => (
         <PayerView key={part.payer} part={part} of={of} named={parts.length > 1} />
       ))}
-      {parts.length > 1 && <Total of={of} amount={statement.total} />}
-      {statement.entitlements.map((drawn) => (
-        <Covered
-          key={drawn.clause}
-          drawn={drawn}
-          sentence={sentenceFor(drawn.clause, of)}
-          names={of.callNames}
-        />
+      {parts.length > 1 && (
+        <div className="statement-total">
+          <AmountLine why={statementWhy(of)} />
+        </div>
+      )}
+      {of.statement.entitlements.map((drawn) => (
+        <Covered key={drawn.clause} drawn={drawn} of={of} />
       ))}
       <TermsView of={of} />
     </div>
@@ -52,41 +50,4 @@ function Uncharged({ of }: { of: Reckoned }) {
       {say(`uncharged_${what}`, { count: of[what] ?? 0 })}
     </p>
   ));
-}
-
-function PayerView({ part, of, named }: { part: PayerPart; of: Reckoned; named: boolean }) {
-  const { currency } = of.statement;
-  return (
-    <section className="statement-payer">
-      {named && <h3>{say('payer', { name: part.name })}</h3>}
-      <ul className="statement-lines">
-        {part.lines.map((line) => (
-          <LineView key={line.key} line={line} of={of} />
-        ))}
-      </ul>
-      {part.taxes.length > 0 && (
-        <>
-          <p className="statement-sum">
-            <span>{say('net')}</span>
-            <Figure amount={part.net} currency={currency} bare />
-          </p>
-          <ul className="statement-lines">
-            {part.taxes.map((tax) => (
-              <TaxView key={`${tax.clause} ${tax.rate} ${tax.code}`} tax={tax} of={of} />
-            ))}
-          </ul>
-        </>
-      )}
-      <Total of={of} amount={part.total} />
-    </section>
-  );
-}
-
-function Total({ of, amount }: { of: Reckoned; amount: string }) {
-  return (
-    <p className="statement-sum total">
-      <span>{say('total')}</span>
-      <Figure amount={amount} currency={of.statement.currency} />
-    </p>
-  );
 }

@@ -1,17 +1,18 @@
-// What a statement says beyond its lines: deposit, when it is due, calls that fell, what cancelling would leave.
-import type { StatementJson } from '@colla/wire';
+// What a statement says beyond its lines: deposit, when it is due, calls that fell, music that came late, what is owed
+// to others, what cancelling would leave.
 import { statements as say } from '../../catalogue/statements.ts';
 import { sayDay } from '../../locale.ts';
-import { Figure, Opens } from '../../ui/index.ts';
-import { LineView } from './line-view.tsx';
+import { AmountLine } from '../../ui/index.ts';
 import { namedCalls, type Reckoned, sentenceFor } from './reckoning.ts';
-import { Why } from './why.tsx';
+import { cancelledWhy, depositWhy, lineWhy } from './whys.ts';
 
 export function TermsView({ of }: { of: Reckoned }) {
-  const { deposit, payment, fallen, ifCancelled } = of.statement;
+  const { deposit, payment, fallen, late, toOthers, ifCancelled } = of.statement;
+  const due = of.depositDue !== undefined && !of.over && say('depositDue', { day: sayDay(of.depositDue) });
   return (
     <>
-      {deposit && <Deposit deposit={deposit} of={of} />}
+      {toOthers.length > 0 && <ToOthers of={of} />}
+      {deposit && <AmountLine why={depositWhy(deposit, of)} under={due} />}
       {payment && (
         <div className="statement-term">
           <h3>{say('payment')}</h3>
@@ -21,38 +22,26 @@ export function TermsView({ of }: { of: Reckoned }) {
         </div>
       )}
       {fallen.length > 0 && <FallenCalls of={of} />}
-      {ifCancelled && <IfCancelled ifCancelled={ifCancelled} of={of} />}
+      {late.length > 0 && <LateMusic of={of} />}
+      {ifCancelled && <AmountLine why={cancelledWhy(ifCancelled, of)} />}
     </>
   );
 }
 
-function Deposit({ deposit, of }: { deposit: NonNullable<StatementJson['deposit']>; of: Reckoned }) {
-  const due = of.depositDue !== undefined && !of.over && say('depositDue', { day: sayDay(of.depositDue) });
-  const summary = (
-    <>
-      <span>
-        {say(of.over ? 'depositWas' : 'deposit')}
-        {due && <span className="aside when">{due}</span>}
-      </span>
-      <Figure amount={deposit.amount} currency={of.statement.currency} />
-    </>
-  );
+/** In none of the sums above: the payer owes it to somebody else. */
+function ToOthers({ of }: { of: Reckoned }) {
   return (
-    <Opens summary={summary}>
-      <Why
-        sentence={sentenceFor(deposit.clause, of)}
-        rows={[
-          [say('depositOf'), isShare(deposit.arithmetic) ? say('depositBase') : ''],
-          [say('arithmetic'), deposit.arithmetic],
-        ]}
-      />
-    </Opens>
+    <div className="statement-term">
+      <h3>{say('toOthers')}</h3>
+      <ul className="statement-lines">
+        {of.statement.toOthers.map((line) => (
+          <li key={line.key}>
+            <AmountLine why={lineWhy(line, of)} under={say('toPayee', { payee: line.payee })} />
+          </li>
+        ))}
+      </ul>
+    </div>
   );
-}
-
-/** A share is worked out from a base; a sum that the clause names has none. */
-function isShare(arithmetic: string): boolean {
-  return arithmetic.includes(' × ');
 }
 
 function FallenCalls({ of }: { of: Reckoned }) {
@@ -82,22 +71,27 @@ function owedWords(owes: string): string {
   return Object.hasOwn(OWED, owes) ? say(OWED[owes as keyof typeof OWED]) : owes;
 }
 
-type WhatIf = NonNullable<StatementJson['ifCancelled']>;
-
-function IfCancelled({ ifCancelled, of }: { ifCancelled: WhatIf; of: Reckoned }) {
-  const summary = (
-    <>
-      <span>{say('ifCancelled')}</span>
-      <Figure amount={ifCancelled.total} currency={of.statement.currency} />
-    </>
-  );
+function LateMusic({ of }: { of: Reckoned }) {
   return (
-    <Opens summary={summary}>
-      <ul className="statement-lines">
-        {ifCancelled.lines.map((line) => (
-          <LineView key={line.key} line={line} of={of} />
+    <div className="statement-term">
+      <h3>{say('late')}</h3>
+      <ul>
+        {of.statement.late.map(({ clause, work, dueOn, daysLate, means }) => (
+          <li key={`${clause} ${work}`}>
+            {say('latePart', { work, day: sayDay(dueOn), count: daysLate })} {lateWords(means)}
+          </li>
         ))}
       </ul>
-    </Opens>
+    </div>
   );
+}
+
+const MEANS = {
+  'a charge': 'late_charge',
+  'the pianist may decline': 'late_decline',
+  'hours are lost': 'late_lost',
+} as const;
+
+function lateWords(means: string): string {
+  return Object.hasOwn(MEANS, means) ? say(MEANS[means as keyof typeof MEANS]) : means;
 }

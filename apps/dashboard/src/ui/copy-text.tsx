@@ -1,14 +1,14 @@
-// Takes a why along as text, to answer a dispute with. It says beside itself that it has: a sheet is above the page.
+// Takes an explanation along as text, to answer a dispute with. It says beside itself that it has: a sheet hides the
+// status line of the page.
 import { useId, useState } from 'react';
 import { why as say } from '../catalogue/why.ts';
 import { Button } from './button.tsx';
-import { type Why, whyText } from './why.ts';
 
-export function CopyWhy({ why }: { why: Why }) {
+export function CopyText({ text }: { text: () => string }) {
   const [is, setIs] = useState<'there' | 'copied' | 'to be selected'>('there');
   const copy = async () => {
     try {
-      await navigator.clipboard.writeText(whyText(why));
+      await navigator.clipboard.writeText(text());
       setIs('copied');
     } catch {
       // A browser may keep the clipboard to itself; the text can still be taken by hand.
@@ -23,7 +23,7 @@ export function CopyWhy({ why }: { why: Why }) {
       <span className="aside" role="status">
         {is === 'copied' && say('copied')}
       </span>
-      {is === 'to be selected' && <ToSelect text={whyText(why)} />}
+      {is === 'to be selected' && <ToSelect text={text()} />}
     </>
   );
 }
