@@ -1,6 +1,6 @@
 // A dimension along which the trade tells one case from another: by its words, by a range, or by an hour of the day.
 
-import { readTime, whenOf } from '@colla/calendar';
+import { readTime } from '@colla/calendar';
 import type { Call } from '@colla/hours';
 import { refused } from '@colla/refusal';
 import { z } from 'zod';
@@ -43,11 +43,20 @@ export interface Range {
   readonly to?: number | undefined;
 }
 
+type RangeUnit = 'minutes' | 'days' | 'count';
+
+/** One end of a range of whole figures, which may be left open. */
+export function endField(
+  title: string,
+  { least = 0, unit = 'count' }: { least?: number; unit?: RangeUnit } = {},
+) {
+  return z.int().min(least).max(100_000).optional().meta({ title, unit });
+}
+
 /** A range of whole figures. */
-export function rangeField(title: string, unit: 'minutes' | 'days' | 'count') {
-  const end = (title: string) => z.int().min(0).max(100_000).optional().meta({ title, unit });
+export function rangeField(title: string, unit: RangeUnit) {
   return z
-    .strictObject({ from: end('From'), to: end('To') })
+    .strictObject({ from: endField('From', { unit }), to: endField('To', { unit }) })
     .refine(
       ({ from, to }) => from !== undefined || to !== undefined,
       'asks for nothing. Give one end at least',
@@ -64,13 +73,25 @@ export function byRange(
 ): Dimension<Range> {
   return {
     ofCall,
-    fits: ({ from = 0, to = Number.POSITIVE_INFINITY }, call, facts) => {
+    fits: (range, call, facts) => {
       const figure = measure(call, facts);
-      return figure !== undefined && figure >= from && figure <= to;
+      return figure !== undefined && inRange(range, figure);
     },
-    within: (inner, outer) => low(inner) >= low(outer) && high(inner) <= high(outer),
-    apart: (one, other) => high(one) < low(other) || high(other) < low(one),
+    within: isWithin,
+    apart: areApart,
   };
+}
+
+export function inRange(range: Range, figure: number): boolean {
+  return figure >= low(range) && figure <= high(range);
+}
+
+export function isWithin(inner: Range, outer: Range): boolean {
+  return low(inner) >= low(outer) && high(inner) <= high(outer);
+}
+
+export function areApart(one: Range, other: Range): boolean {
+  return high(one) < low(other) || high(other) < low(one);
 }
 
 function low({ from = 0 }: Range): number {
@@ -91,16 +112,18 @@ export const hoursSchema = z
   .strictObject({ from: timeField('From'), until: timeField('Until') })
   .refine(({ from, until }) => from !== until, 'begins when it ends. Give two times of day');
 
-/** Calls that start within some hours of the day. */
-export const byHours: Dimension<Hours> = {
-  ofCall: true,
-  fits: (wanted, call) =>
-    call !== undefined && after(startOf(wanted), whenOf(call.planned).minuteOfDay) < lengthOf(wanted),
-  within: (inner, outer) => after(startOf(outer), startOf(inner)) + lengthOf(inner) <= lengthOf(outer),
-  apart: (one, other) =>
-    after(startOf(one), startOf(other)) >= lengthOf(one) &&
-    after(startOf(other), startOf(one)) >= lengthOf(other),
-};
+/** Calls that start or end within some hours of the day. */
+export function byHours(minuteOfDay: (call: Call) => number): Dimension<Hours> {
+  return {
+    ofCall: true,
+    fits: (wanted, call) =>
+      call !== undefined && after(startOf(wanted), minuteOfDay(call)) < lengthOf(wanted),
+    within: (inner, outer) => after(startOf(outer), startOf(inner)) + lengthOf(inner) <= lengthOf(outer),
+    apart: (one, other) =>
+      after(startOf(one), startOf(other)) >= lengthOf(one) &&
+      after(startOf(other), startOf(one)) >= lengthOf(other),
+  };
+}
 
 const MINUTES_A_DAY = 1440;
 

@@ -30,7 +30,12 @@ export function occasions<T>(
   return [...found].map(([about, of]) => (about === undefined ? { of } : { about, of }));
 }
 
-function occasionOf(call: Call | undefined, each: Each, facts: Pick<Facts, 'terms'>): string | undefined {
+/** The word that tells a call's occasion from others of its kind; none for the whole, and outside every term. */
+export function occasionOf(
+  call: Call | undefined,
+  each: Each,
+  facts: Pick<Facts, 'terms'>,
+): string | undefined {
   if (!call || each === 'engagement') return undefined;
   if (each === 'call') return call.id;
   if (each === 'term') return termOf(call, facts)?.name;

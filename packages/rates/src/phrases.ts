@@ -1,6 +1,10 @@
 // Phrases from which the sentences of clauses are made: which calls, under which conditions, what some clauses charge.
 
+import type { Reason } from '@colla/hours';
+import { sayBlock } from './dates.ts';
 import type { Range } from './dimension.ts';
+import { sayDistance } from './distance.ts';
+import type { Nth } from './nth.ts';
 import type { Selector } from './selector.ts';
 import type { Voice } from './voice.ts';
 
@@ -17,16 +21,22 @@ export function sayConditions(selector: Selector, voice: Voice): string {
 }
 
 function sayOfCalls(selector: Selector, voice: Voice): string {
-  const { labels, days, hours, minutes, places, terms, termWeeks, daysAhead } = selector;
+  const { labels, days, dates, hours, ends, minutes, nth, places, terms, termWeeks, daysAhead } = selector;
+  const { reasons, noticeHours } = selector;
   const parts = [
     minutes && `of ${sayRange(minutes, 'minute')}`,
     labels && `named ${voice.either(labels.map((label) => `“${label}”`))}`,
     days && `on ${voice.either(days.map(daysInWords))}`,
+    dates && voice.either(dates.map(sayBlock)),
     hours && `that start from ${hours.from} until ${hours.until}`,
+    ends && `that end from ${ends.from} until ${ends.until}`,
+    nth && sayNth(nth),
     places && `in ${voice.either(places)}`,
     termWeeks && `in week ${sayRange(termWeeks)} of the term`,
     terms && `in ${voice.either(terms)}`,
     daysAhead && `asked for ${sayRange(daysAhead, 'day')} ahead`,
+    reasons && `for ${voice.either(reasons.map((reason) => REASON_WORDS[reason]))}`,
+    noticeHours && `with ${sayRange(noticeHours, 'hour')} of notice`,
   ];
   return parts
     .filter((part) => part !== undefined)
@@ -42,8 +52,42 @@ function sayWhole(selector: Selector, voice: Voice): string[] {
     ...asked.filter((part) => part !== undefined).map((part) => voice.either(part)),
     ...(selector.music ? [`${sayRange(selector.music, 'minute')} of music`] : []),
     ...(selector.soFar ? [`${sayRange(selector.soFar, 'engagement')} before it this season`] : []),
+    ...(selector.sharers ? [sayRange(selector.sharers, 'soloist')] : []),
+    ...(selector.callsInAll ? [`${sayRange(selector.callsInAll, 'call')} in all`] : []),
+    ...(selector.minutesInAll ? [`${sayRange(selector.minutesInAll, 'minute')} in all`] : []),
+    ...(selector.distance ? [sayDistance(selector.distance)] : []),
   ];
 }
+
+/** “from the second of each day on”, “up to the third of the engagement”. */
+function sayNth({ from, to, each }: Nth): string {
+  const of = each === 'engagement' ? 'of the engagement' : `of each ${each}`;
+  if (from === undefined) return `up to the ${ordinal(to ?? 1)} ${of}`;
+  if (to === undefined) return `from the ${ordinal(from)} ${of} on`;
+  return from === to
+    ? `that are the ${ordinal(from)} ${of}`
+    : `from the ${ordinal(from)} to the ${ordinal(to)} ${of}`;
+}
+
+/** “first”, “second”, “12th”. */
+export function ordinal(place: number): string {
+  return ORDINALS[place - 1] ?? `${place}${ENDINGS[ordinals.select(place)] ?? 'th'}`;
+}
+
+const ORDINALS = [
+  'first',
+  'second',
+  'third',
+  'fourth',
+  'fifth',
+  'sixth',
+  'seventh',
+  'eighth',
+  'ninth',
+  'tenth',
+];
+const ordinals = new Intl.PluralRules('en', { type: 'ordinal' });
+const ENDINGS: Readonly<Record<string, string>> = { one: 'st', two: 'nd', few: 'rd' };
 
 /** “up to 20 minutes”, “21 minutes or more”, “10 to 20 minutes”, “3”. */
 function sayRange({ from, to }: Range, unit?: string): string {
@@ -52,6 +96,15 @@ function sayRange({ from, to }: Range, unit?: string): string {
   if (to === undefined) return `${of(from)} or more`;
   return from === to ? of(to) : `${from} to ${of(to)}`;
 }
+
+/** Why a call falls, as it follows “for”. */
+export const REASON_WORDS: Readonly<Record<Reason, string>> = {
+  illness: 'illness',
+  emergency: 'an emergency',
+  'force majeure': 'force majeure',
+  forgotten: 'forgetting',
+  other: 'any other reason',
+};
 
 function daysInWords(day: string): string {
   return `${day === 'public holiday' ? day : capital(day)}s`;

@@ -2,10 +2,14 @@
 // any of its words will do, or any figure of its range.
 
 import { dayAt, dayNumber, WEEKDAYS, weekWithin, whenOf } from '@colla/calendar';
-import { CALL_KINDS, type Call } from '@colla/hours';
+import { CALL_KINDS, type Call, REASONS } from '@colla/hours';
 import { z } from 'zod';
+import { byDates, datesSchema } from './dates.ts';
 import { byHours, byRange, byWords, type Dimension, hoursSchema, rangeField } from './dimension.ts';
+import { byDistance, distanceSchema } from './distance.ts';
 import type { Facts } from './facts.ts';
+import { counts } from './item.ts';
+import { byNth, nthSchema } from './nth.ts';
 import { termOf } from './term.ts';
 
 const words = z.array(z.string().min(1).max(60)).min(1).max(40).readonly();
@@ -20,12 +24,17 @@ export const selectorSchema = z.strictObject({
     .readonly()
     .optional()
     .meta({ title: 'Days' }),
+  dates: datesSchema.optional().meta({ title: 'Blocks of dates' }),
   hours: hoursSchema.optional().meta({ title: 'Calls that start between' }),
+  ends: hoursSchema.optional().meta({ title: 'Calls that end between' }),
   minutes: rangeField('Calls of this length', 'minutes'),
+  nth: nthSchema.optional().meta({ title: 'Which of its kind' }),
   places: words.optional().meta({ title: 'Places' }),
   terms: words.optional().meta({ title: 'Terms' }),
   termWeeks: rangeField('Weeks of the term', 'count'),
   daysAhead: rangeField('Asked for this many days ahead', 'days'),
+  reasons: z.array(z.enum(REASONS)).min(1).readonly().optional().meta({ title: 'Fallen for' }),
+  noticeHours: rangeField('Fallen with this much notice (hours)', 'count'),
   levels: words.optional().meta({ title: 'Level' }),
   instruments: words.optional().meta({ title: 'Instrument or voice' }),
   study: words.optional().meta({ title: 'Course of study' }),
@@ -35,6 +44,10 @@ export const selectorSchema = z.strictObject({
   difficulties: words.optional().meta({ title: 'A work of this difficulty' }),
   music: rangeField('Minutes of music', 'minutes'),
   soFar: rangeField('Engagements before it this season', 'count'),
+  sharers: rangeField('Soloists who share it', 'count'),
+  callsInAll: rangeField('Calls of the engagement', 'count'),
+  minutesInAll: rangeField('Time of the engagement (minutes)', 'minutes'),
+  distance: distanceSchema.optional().meta({ title: 'Farthest journey' }),
 });
 export type Selector = z.output<typeof selectorSchema>;
 
@@ -51,12 +64,17 @@ export const dimensions: Dimensions = {
   calls: byWords((call) => [call?.kind], ofCall),
   labels: byWords((call) => [call?.label], ofCall),
   days: byWords((call, facts) => (call ? daysOf(call, facts) : []), { ofCall: true, single: weekdaysOnly }),
-  hours: byHours,
+  dates: byDates,
+  hours: byHours(({ planned }) => whenOf(planned).minuteOfDay),
+  ends: byHours(({ planned: { end } }) => end.hour * 60 + end.minute),
   minutes: byRange((call) => call && whenOf(call.planned).minutes, { ofCall: true }),
+  nth: byNth,
   places: byWords((call) => [call?.place], ofCall),
   terms: byWords((call, facts) => [call && termOf(call, facts)?.name], ofCall),
   termWeeks: byRange((call, facts) => call && weekOfTerm(call, facts), { ofCall: true }),
   daysAhead: byRange((call, facts) => call && daysAhead(call, facts), { ofCall: true }),
+  reasons: byWords((call) => [call && reasonOf(call)], ofCall),
+  noticeHours: byRange((call) => call && noticeHours(call), { ofCall: true }),
   levels: byWords((_, { soloist }) => [soloist.level], ofWhole),
   instruments: byWords((_, { soloist }) => [soloist.instrument], ofWhole),
   study: byWords((_, { soloist }) => [soloist.study], ofWhole),
@@ -69,6 +87,10 @@ export const dimensions: Dimensions = {
   }),
   music: byRange((_, facts) => minutesOfMusic(facts), { ofCall: false }),
   soFar: byRange((_, { soFar }) => soFar, { ofCall: false }),
+  sharers: byRange((_, { sharers }) => sharers, { ofCall: false }),
+  callsInAll: byRange((_, facts) => asAgreed(facts).length, { ofCall: false }),
+  minutesInAll: byRange((_, facts) => minutesPlanned(facts), { ofCall: false }),
+  distance: byDistance,
 };
 
 /** A day is one weekday only; any weekday may be a public holiday. */
@@ -93,6 +115,27 @@ function daysAhead({ planned }: Call, { askedAt, agreedAt }: Facts): number | un
   if (!asked) return undefined;
   const on = asked.withTimeZone(planned.start.timeZoneId).toPlainDate();
   return Math.max(0, whenOf(planned).dayNumber - dayNumber(on.toString()));
+}
+
+/** Why a call fell; undefined for one that did not. */
+function reasonOf({ standing }: Call): string | undefined {
+  return standing.is === 'cancelled' || standing.is === 'missed' ? standing.reason : undefined;
+}
+
+/** Whole hours between the word that a call falls and its start; none where no word came or it came later. */
+function noticeHours({ standing, planned }: Call): number | undefined {
+  if (standing.is === 'missed') return 0;
+  if (standing.is !== 'cancelled') return undefined;
+  return Math.max(0, Math.floor((whenOf(planned).at - standing.at.epochMilliseconds) / 3_600_000));
+}
+
+/** What was agreed, whatever fell of it since: a rate for many does not change when one of them is cancelled. */
+function asAgreed({ calls, offered }: Facts): Call[] {
+  return calls.filter((call) => counts(call, offered));
+}
+
+function minutesPlanned(facts: Facts): number {
+  return asAgreed(facts).reduce((sum, { planned }) => sum + whenOf(planned).minutes, 0);
 }
 
 /** Minutes of music in the programme. */

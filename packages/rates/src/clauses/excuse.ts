@@ -3,7 +3,7 @@
 import { REASONS, type Reason } from '@colla/hours';
 import { z } from 'zod';
 import { countField } from '../fields.ts';
-import { capital } from '../phrases.ts';
+import { capital, REASON_WORDS } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
 
 export const excuseSchema = z.strictObject({
@@ -34,11 +34,3 @@ export function sayExcuse(excused: Excuse | undefined, voice: Voice): string {
   const times = excused.each === 'term' && count ? `${count} a term` : count;
   return ` ${capital(voice.either(excused.reasons.map((reason) => REASON_WORDS[reason])))} is forgiven${times}.`;
 }
-
-const REASON_WORDS: Readonly<Record<Reason, string>> = {
-  illness: 'illness',
-  emergency: 'an emergency',
-  'force majeure': 'force majeure',
-  forgotten: 'forgetting',
-  other: 'any other reason',
-};
