@@ -1,7 +1,17 @@
 // The taxes of an invoice, as issued.
 
 import { sql } from 'drizzle-orm';
-import { boolean, check, foreignKey, integer, pgTable, primaryKey, text, uuid } from 'drizzle-orm/pg-core';
+import {
+  boolean,
+  check,
+  foreignKey,
+  integer,
+  numeric,
+  pgTable,
+  primaryKey,
+  text,
+  uuid,
+} from 'drizzle-orm/pg-core';
 import { currencyCode, minorUnits, ofItsOrganisation, organisationId } from '../columns.ts';
 import { invoices } from './invoices.ts';
 
@@ -12,8 +22,8 @@ export const invoiceTaxes = pgTable(
     invoiceId: uuid('invoice_id').notNull(),
     position: integer('position').notNull(),
     name: text('name').notNull(),
-    /** basis points */
-    rate: integer('rate').notNull(),
+    /** Basis points, to the hundredth: 997.50 is 9.975 %. */
+    rate: numeric('rate', { precision: 9, scale: 2, mode: 'number' }).notNull(),
     code: text('code').notNull(),
     /** Whether the prices have it inside them, or it comes on top. */
     inside: boolean('inside').notNull(),
