@@ -24,18 +24,19 @@ export interface SourceFile {
 }
 
 const facts = ['calendar', 'money', 'refusal'];
-const domain = [...facts, 'engagements', 'hours', 'invoicing', 'rates', 'travel'];
+const domain = [...facts, 'bank', 'engagements', 'hours', 'invoicing', 'rates', 'travel'];
 
 /** Each room, and the rooms that it may import: the order of house.md, facts below, documents above. */
 export const mayImport: Record<string, readonly string[]> = {
   refusal: [],
   money: ['refusal'],
   calendar: ['refusal'],
+  bank: facts,
   hours: facts,
   travel: facts,
   rates: [...facts, 'hours', 'travel'],
   engagements: [...facts, 'hours', 'travel', 'rates'],
-  invoicing: [...facts, 'hours', 'travel', 'rates', 'engagements'],
+  invoicing: [...facts, 'bank', 'hours', 'travel', 'rates', 'engagements'],
   example: domain,
   wire: domain,
   store: domain,
@@ -53,6 +54,7 @@ export const mayImportFromOutside: Record<string, readonly string[]> = {
   ...Object.fromEntries(pureRooms.map((name) => [name, []])),
   money: ['dinero.js'],
   calendar: ['temporal-polyfill'],
+  bank: ['ibantools', 'saxes'],
   rates: ['zod'],
   wire: ['zod'],
   dashboard: ['react', 'react-dom', 'chart.js', 'wouter'],
