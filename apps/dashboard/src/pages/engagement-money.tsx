@@ -2,24 +2,26 @@
 import type { EngagementWholeJson, StatementAnswerJson } from '@colla/wire';
 import { engagements as say } from '../catalogue/engagements.ts';
 import { payerNames } from '../features/engagements/names.ts';
-import { belowNought } from '../features/engagements/steps.ts';
 import { InvoiceBriefs } from '../features/invoices/invoice-briefs.tsx';
 import { PaymentList } from '../features/invoices/payment-list.tsx';
-import { sayMoney } from '../locale.ts';
-import { Button, Part } from '../ui/index.ts';
+import type { Reckoned } from '../features/statements/reckoning.ts';
+import { AmountLine, Button, Part } from '../ui/index.ts';
 import type { Asked } from './engagement-dialog.tsx';
+import { leftWhy } from './left-to-invoice.ts';
 
 interface MoneyProps {
   engagement: EngagementWholeJson;
   today: string;
+  /** The statement that what is left is reckoned from; none while it is not here. */
+  reckoned: Reckoned | undefined;
   toInvoice: StatementAnswerJson['toInvoice'];
   /** Sums below nought: what was invoiced beyond what is owed now. */
   beyond: StatementAnswerJson['toInvoice'];
   onAsk: (asked: Asked) => void;
 }
 
-export function Money({ engagement, today, toInvoice, beyond, onAsk }: MoneyProps) {
-  const { invoices, payments, currency } = engagement;
+export function Money({ engagement, today, reckoned, toInvoice, beyond, onAsk }: MoneyProps) {
+  const { invoices, payments } = engagement;
   if (!engagement.agreement) return null;
   const names = payerNames(engagement);
   return (
@@ -37,9 +39,7 @@ export function Money({ engagement, today, toInvoice, beyond, onAsk }: MoneyProp
         <ul className="engagement-still">
           {toInvoice.map(({ payer, total }) => (
             <li key={payer}>
-              <span>
-                {say('stillToInvoice', { payer: names[payer] ?? payer, total: sayMoney(total, currency) })}
-              </span>
+              {reckoned && <AmountLine why={leftWhy({ payer, total }, reckoned, invoices)} />}
               <Button
                 label={say('invoiceMoveFor', { payer: names[payer] ?? payer })}
                 onPress={() => onAsk({ is: 'invoice', payer })}
@@ -49,17 +49,13 @@ export function Money({ engagement, today, toInvoice, beyond, onAsk }: MoneyProp
             </li>
           ))}
         </ul>
-        {beyond.map(({ payer, total }) => (
-          <p key={payer}>
-            {say('beyondOwed', {
-              payer: names[payer] ?? payer,
-              total: sayMoney(belowNought(total) ?? total, currency),
-            })}
-          </p>
-        ))}
+        {reckoned &&
+          beyond.map(({ payer, total }) => (
+            <AmountLine key={payer} why={leftWhy({ payer, total }, reckoned, invoices)} />
+          ))}
       </Part>
       <Part title={say('payments')}>
-        <PaymentList payments={payments} />
+        <PaymentList payments={payments} invoices={invoices} />
       </Part>
     </>
   );

@@ -40,7 +40,7 @@ function Priced(props: WholeProps) {
   const answer = useAnswer('getStatement', { params: { id: props.engagement.id }, query: {} });
   const statement = (
     <Shown answer={answer} what={say('fetchingStatement')}>
-      {(value) => <StatementView of={pricedBy(value, props.engagement)} />}
+      {(value) => <StatementView of={pricedBy(value, props.engagement, props.organisation)} />}
     </Shown>
   );
   const value = answer.is === 'here' ? answer.value : undefined;
@@ -94,6 +94,7 @@ function Whole({ engagement, organisation, answer, statement }: AllProps) {
           <Money
             engagement={engagement}
             today={today}
+            reckoned={answer && pricedBy(answer, engagement)}
             toInvoice={toInvoice}
             beyond={beyond}
             onAsk={setAsked}

@@ -40,11 +40,12 @@ function Invoice({ invoice }: { invoice: InvoiceJson }) {
       actions={<Actions invoice={invoice} onRecord={() => setRecording(true)} />}
     >
       <Shown answer={engagement} what={say('fetchingOne')}>
-        {({ agreement, payments }) => (
+        {({ agreement, payments, invoices }) => (
           <>
-            <InvoiceView invoice={invoice} sentences={agreement?.sentences ?? []} />
+            <InvoiceView invoice={invoice} sentences={agreement?.sentences ?? []} payments={payments} />
             <Part title={say('payments')}>
               <PaymentList
+                invoices={invoices}
                 payments={payments.filter(({ allocations }) =>
                   allocations.some((allocation) => allocation.invoice === invoice.id),
                 )}

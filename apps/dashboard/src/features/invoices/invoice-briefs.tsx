@@ -4,8 +4,9 @@ import { invoicePdfAddress } from '@colla/wire/client';
 import { Link } from 'wouter';
 import { invoices as say } from '../../catalogue/invoices.ts';
 import { sayDay } from '../../locale.ts';
-import { Button, Figure } from '../../ui/index.ts';
+import { Button } from '../../ui/index.ts';
 import './invoice.css';
+import { InvoiceAmount } from './invoice-amount.tsx';
 import { sayStanding, standingClass } from './standing.ts';
 
 interface InvoiceBriefsProps {
@@ -23,13 +24,13 @@ export function InvoiceBriefs({ invoices, today, onRecord }: InvoiceBriefsProps)
             <span>
               <Link href={`/invoices/${invoice.id}`}>{invoice.number}</Link> {invoice.to.name}
             </span>
-            <Figure amount={invoice.total} currency={invoice.currency} />
+            <InvoiceAmount invoice={invoice} which="total" />
           </p>
           <p className="invoice-line">
             <span className={standingClass(invoice)}>
               {say('dueOn', { day: sayDay(invoice.dueOn) })}, {sayStanding(invoice, today)}
             </span>
-            {invoice.is !== 'paid' && <Figure amount={invoice.owed} currency={invoice.currency} />}
+            {invoice.is !== 'paid' && <InvoiceAmount invoice={invoice} which="owed" />}
           </p>
           <div className="buttons">
             {invoice.is !== 'paid' && (

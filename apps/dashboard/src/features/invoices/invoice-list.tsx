@@ -4,8 +4,9 @@ import { invoicePdfAddress } from '@colla/wire/client';
 import { Link } from 'wouter';
 import { invoices as say } from '../../catalogue/invoices.ts';
 import { sayDay } from '../../locale.ts';
-import { ButtonLink, type Column, Empty, Figure, Table } from '../../ui/index.ts';
+import { ButtonLink, type Column, Empty, Table } from '../../ui/index.ts';
 import './invoice.css';
+import { InvoiceAmount } from './invoice-amount.tsx';
 import { sayStanding, standingClass } from './standing.ts';
 
 export function InvoiceList({ invoices, today }: { invoices: readonly InvoiceJson[]; today: string }) {
@@ -61,13 +62,13 @@ function columnsAt(today: string): Column<InvoiceJson>[] {
       key: 'total',
       head: say('total'),
       figure: true,
-      cell: ({ total, currency }) => <Figure amount={total} currency={currency} />,
+      cell: (invoice) => <InvoiceAmount invoice={invoice} which="total" />,
     },
     {
       key: 'owed',
       head: say('owed'),
       figure: true,
-      cell: ({ owed, currency }) => <Figure amount={owed} currency={currency} />,
+      cell: (invoice) => <InvoiceAmount invoice={invoice} which="owed" />,
     },
     {
       key: 'pdf',

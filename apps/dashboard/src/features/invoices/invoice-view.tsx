@@ -1,34 +1,30 @@
-// One invoice as it was issued: its lines, each with its arithmetic and clause, its taxes, what came in.
-import type { InvoiceJson } from '@colla/wire';
+// One invoice as it was issued: its lines, its taxes, what came in; each amount opens to its why.
+import type { InvoiceJson, PaymentJson } from '@colla/wire';
 import { invoices as say } from '../../catalogue/invoices.ts';
-import { sayDay, sayFigure } from '../../locale.ts';
-import { Figure, Opens, Part } from '../../ui/index.ts';
+import { sayDay } from '../../locale.ts';
+import { AmountLine, Part } from '../../ui/index.ts';
 import './invoice.css';
-
-type Line = InvoiceJson['lines'][number];
+import { lineWhy, netWhy, owedWhy, receivedWhy, type Sentences, taxWhy, totalWhy } from './whys.ts';
 
 interface InvoiceViewProps {
   invoice: InvoiceJson;
   /** The clauses' sentences as they were agreed. */
-  sentences: readonly { clause: string; sentence: string }[];
+  sentences: Sentences;
+  payments: readonly PaymentJson[];
 }
 
-export function InvoiceView({ invoice, sentences }: InvoiceViewProps) {
-  const sentence = (clause: string) => sentences.find((said) => said.clause === clause)?.sentence;
+export function InvoiceView({ invoice, sentences, payments }: InvoiceViewProps) {
   return (
     <Part title={say('lines')}>
       <div className="invoice">
-        <ul>
+        <ul className="invoice-lines">
           {invoice.lines.map((line) => (
-            <LineView
-              key={line.key}
-              line={line}
-              sentence={sentence(line.clause)}
-              currency={invoice.currency}
-            />
+            <li key={line.key}>
+              <AmountLine why={lineWhy(line, invoice, sentences)} under={line.on && sayDay(line.on)} bare />
+            </li>
           ))}
         </ul>
-        <Sums invoice={invoice} />
+        <Sums invoice={invoice} sentences={sentences} payments={payments} />
       </div>
       {invoice.terms && <p>{invoice.terms}</p>}
       {invoice.note && (
@@ -40,58 +36,29 @@ export function InvoiceView({ invoice, sentences }: InvoiceViewProps) {
   );
 }
 
-function LineView(props: { line: Line; sentence: string | undefined; currency: string }) {
-  const { line, sentence, currency } = props;
-  const summary = (
-    <>
-      <span>
-        {line.what}
-        {line.on && <span className="aside when">{sayDay(line.on)}</span>}
-      </span>
-      <Figure amount={line.amount} currency={currency} bare />
-    </>
-  );
+function Sums({ invoice, sentences, payments }: InvoiceViewProps) {
+  const { taxes } = invoice;
   return (
-    <li>
-      <Opens summary={summary}>
-        {sentence && <p className="invoice-said">{sentence}</p>}
-        <p className="aside">
-          {say('arithmetic')}: {line.arithmetic}
-        </p>
-      </Opens>
-    </li>
-  );
-}
-
-function Sums({ invoice }: { invoice: InvoiceJson }) {
-  const { currency, taxes, net, total, paid, owed } = invoice;
-  const rows = [
-    ...(taxes.length > 0 ? [{ what: say('net'), amount: net }] : []),
-    ...taxes.map(({ name, inside, base, amount }) => ({
-      what: say(inside ? 'taxInside' : 'tax', { name, base: sayFigure(base, currency) }),
-      amount,
-    })),
-  ];
-  return (
-    <dl className="invoice-sums">
-      {rows.map(({ what, amount }) => (
-        <Sum key={what} what={what} amount={amount} currency={currency} />
+    <ul className="invoice-lines">
+      {taxes.length > 0 && (
+        <li>
+          <AmountLine why={netWhy(invoice, sentences)} bare />
+        </li>
+      )}
+      {taxes.map((tax) => (
+        <li key={`${tax.name} ${tax.rate} ${tax.code}`}>
+          <AmountLine why={taxWhy(tax, invoice, sentences)} bare />
+        </li>
       ))}
-      <Sum what={say('total')} amount={total} currency={currency} whole />
-      <Sum what={say('received')} amount={paid} currency={currency} />
-      <Sum what={say('owed')} amount={owed} currency={currency} />
-    </dl>
-  );
-}
-
-function Sum(props: { what: string; amount: string; currency: string; whole?: boolean }) {
-  const { what, amount, currency, whole = false } = props;
-  return (
-    <div className={whole ? 'whole' : undefined}>
-      <dt>{what}</dt>
-      <dd>
-        <Figure amount={amount} currency={currency} bare={!whole} />
-      </dd>
-    </div>
+      <li className="whole">
+        <AmountLine why={totalWhy(invoice, sentences)} />
+      </li>
+      <li>
+        <AmountLine why={receivedWhy(invoice, payments)} bare />
+      </li>
+      <li>
+        <AmountLine why={owedWhy(invoice, sentences, payments)} bare />
+      </li>
+    </ul>
   );
 }

@@ -1,30 +1,32 @@
-// What came in for an invoice or an engagement.
-import type { PaymentJson } from '@colla/wire';
-import { invoices as say, sayMethod } from '../../catalogue/invoices.ts';
-import { sayDay, sayMoney } from '../../locale.ts';
-import { Figure } from '../../ui/index.ts';
+// What came in for an invoice or an engagement, and what each payment was set against.
+import type { InvoiceJson, PaymentJson } from '@colla/wire';
+import { invoices as say } from '../../catalogue/invoices.ts';
+import { sayMoney } from '../../locale.ts';
+import { AmountLine } from '../../ui/index.ts';
 import './invoice.css';
+import { paymentWhy } from './whys.ts';
 
-export function PaymentList({ payments }: { payments: readonly PaymentJson[] }) {
+interface PaymentListProps {
+  payments: readonly PaymentJson[];
+  /** Those that the payments may be for. */
+  invoices: readonly InvoiceJson[];
+}
+
+export function PaymentList({ payments, invoices }: PaymentListProps) {
   if (payments.length === 0) return <p className="aside">{say('noPayments')}</p>;
+  const numbers = Object.fromEntries(invoices.map(({ id, number }) => [id, number]));
   return (
-    <ul className="payment-list">
+    <ul className="payment-list invoice-lines">
       {payments.map((payment) => (
         <li key={payment.id}>
-          <span>
-            {sayDay(payment.receivedOn)}, {sayMethod(payment.method).toLowerCase()}
-            {payment.reference && `, ${payment.reference}`}
-            <Credit payment={payment} />
-          </span>
-          <Figure amount={payment.amount} currency={payment.currency} />
+          <AmountLine why={paymentWhy(payment, numbers)} under={sayCredit(payment)} />
         </li>
       ))}
     </ul>
   );
 }
 
-function Credit({ payment: { credit, currency } }: { payment: PaymentJson }) {
+function sayCredit({ credit, currency }: PaymentJson): string | undefined {
   // The credit is decimal text: nothing is kept where it has no figure but noughts.
-  if (!/[1-9]/.test(credit)) return null;
-  return <span className="aside when">{say('credit', { amount: sayMoney(credit, currency) })}</span>;
+  return /[1-9]/.test(credit) ? say('credit', { amount: sayMoney(credit, currency) }) : undefined;
 }
