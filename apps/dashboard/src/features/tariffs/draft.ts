@@ -1,8 +1,8 @@
 // A tariff while it is being written: its clauses as typed, in their order.
 
-import { KINDS, type Kind, menu, PAYER, selectorSchema, type WrittenTariff } from '@colla/rates';
+import { KINDS, type Kind, menu, PAYER, type WrittenTariff } from '@colla/rates';
 import type { RequestOf } from '@colla/wire';
-import { type Parameter, parametersOf, type SchemaNode } from './parameter.ts';
+import { selectorParameters, termsParameters } from './clause-parameters.ts';
 import { typeFields } from './shown.ts';
 import { type Fields, type Reader, type Slip, writeFields } from './typed.ts';
 
@@ -26,15 +26,6 @@ export interface TariffDraft {
 
 /** A tariff as the editor hands it on: the server gives the version its number. */
 export type WrittenDraft = RequestOf<'addTariff'>['body'];
-
-export const selectorParameters: readonly Parameter[] = parametersOf(
-  selectorSchema.toJSONSchema({ io: 'input' }) as SchemaNode,
-);
-
-/** The parameters of a kind of clause in the reader's currency. */
-export function termsParameters(kind: Kind, { currency }: Reader): Parameter[] {
-  return parametersOf(menu[kind].schema(currency).toJSONSchema({ io: 'input' }) as SchemaNode);
-}
 
 /** A tariff as written, opened for writing. Clauses of a kind this program does not know are left out. */
 export function openDraft(written: WrittenTariff, reader: Reader): TariffDraft {

@@ -3,7 +3,7 @@
 import { type Currency, divideRounded, fromDecimal, minorDigits, toDecimal, WHOLE } from '@colla/money';
 import { KINDS, type Kind, type WrittenTariff } from '@colla/rates';
 import { refused } from '@colla/refusal';
-import { termsParameters } from './draft.ts';
+import { termsParameters } from './clause-parameters.ts';
 import type { Parameter, Shape } from './parameter.ts';
 import type { Reader } from './typed.ts';
 

@@ -4,7 +4,7 @@ import { currency } from '@colla/money';
 import { KINDS, menu } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
-import { selectorParameters, termsParameters } from './draft.ts';
+import { selectorParameters, termsParameters } from './clause-parameters.ts';
 import { typeFields } from './shown.ts';
 import { writeFields } from './typed.ts';
 
