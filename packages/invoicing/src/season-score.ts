@@ -5,6 +5,7 @@ import { type Engagement, type House, hasAgreement, statementOf } from '@colla/e
 import { type Call, type CallKind, inOrder, type Standing, timesOf } from '@colla/hours';
 import type { Currency } from '@colla/money';
 import { type Billable, billable, payersOf } from './billable.ts';
+import { byMonth, type Earning, earnedIn } from './earned.ts';
 import { type Invoice, standingOf } from './invoice.ts';
 import { hoursByWeek, type WeekOfHours } from './season-weeks.ts';
 
@@ -63,6 +64,8 @@ export interface SeasonScore {
   readonly staves: readonly Stave[];
   readonly weeks: readonly Week[];
   readonly weeklyLimit: number;
+  /** By month, each with the engagements that it comes from. */
+  readonly earned: readonly Earning[];
 }
 
 /** What the score is drawn from. `paid` is what was paid on each invoice, by its id. */
@@ -91,7 +94,16 @@ export function seasonScore(facts: SeasonFacts, now: Temporal.ZonedDateTime): Se
     staves,
     weeks: weeksOfHours(facts.season, staves),
     weeklyLimit: facts.weeklyLimit,
+    earned: earned(facts, now),
   };
+}
+
+function earned({ season, engagements, house }: SeasonFacts, now: Temporal.ZonedDateTime): Earning[] {
+  const earnings = engagements.flatMap((engagement) => {
+    const statement = hasAgreement(engagement) ? statementOf(engagement, now, house) : undefined;
+    return statement ? earnedIn(season, engagement, statement) : [];
+  });
+  return byMonth(earnings, house.locale);
 }
 
 /** The stave an engagement stands on: its institution's, else its soloist's, else its payer's. */

@@ -56,6 +56,18 @@ export const seasonScore = z.object({
     }),
   ),
   weeklyLimit: z.int(),
+  /** What work that is done comes to, before tax is added: by month and engagement, with the lines it is in. */
+  earned: z.array(
+    z.object({
+      engagement: id,
+      title: z.string(),
+      /** The first day of the month. */
+      month: day,
+      currency: currencyCode,
+      amount,
+      keys: z.array(z.string()),
+    }),
+  ),
 });
 export type SeasonScoreJson = z.output<typeof seasonScore>;
 
@@ -69,7 +81,13 @@ function showStaveMoney({ currency, toInvoice, owed, overdue }: StaveMoney) {
 }
 
 /** Shows the season score. */
-export function showSeasonScore({ season, staves, weeks, weeklyLimit }: SeasonScore): SeasonScoreJson {
+export function showSeasonScore({
+  season,
+  staves,
+  weeks,
+  weeklyLimit,
+  earned,
+}: SeasonScore): SeasonScoreJson {
   return {
     season: { ...season, from: season.from.toString(), to: season.to.toString() },
     staves: staves.map((stave) => ({
@@ -80,5 +98,11 @@ export function showSeasonScore({ season, staves, weeks, weeklyLimit }: SeasonSc
     })),
     weeks: weeks.map((week) => ({ ...week, monday: week.monday.toString(), byStave: { ...week.byStave } })),
     weeklyLimit,
+    earned: earned.map(({ month, amount, keys, ...earning }) => ({
+      ...earning,
+      month: month.toString(),
+      amount: toDecimal(amount, earning.currency),
+      keys: [...keys],
+    })),
   };
 }
