@@ -5,6 +5,7 @@ export { dayAt, dayNumber, mondayOf, WEEKDAYS, type Weekday, weekdayOf, weekWith
 export { type Boundary, deadline, type Holidays, inTime, type Notice } from './deadline.ts';
 export { inSeason, type Season, season, weekOf, weeksOf } from './season.ts';
 export {
+  comesTwice,
   localTime,
   minutesOf,
   readDay,

@@ -3,7 +3,16 @@ import fc from 'fast-check';
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, it } from 'vitest';
 import published from './published-values.json' with { type: 'json' };
-import { localTime, minutesOf, readDay, readInstant, readTime, span, type WrittenSpan } from './span.ts';
+import {
+  comesTwice,
+  localTime,
+  minutesOf,
+  readDay,
+  readInstant,
+  readTime,
+  span,
+  type WrittenSpan,
+} from './span.ts';
 
 const rehearsal: WrittenSpan = { on: '2026-03-14', from: '10:00', until: '11:30', zone: 'Europe/London' };
 
@@ -79,6 +88,40 @@ describe('a time that clocks skip that night does not exist', () => {
       code: 'calendar/skipped-time',
       field: '/until',
     });
+  });
+});
+
+describe('a time that clocks show twice that night', () => {
+  // London goes back from 02:00 to 01:00 on 25 October 2026, New York on 1 November.
+  const night = { ...rehearsal, on: '2026-10-25', zone: 'Europe/London' };
+
+  it.each([
+    ['the first time until the first', { from: '01:15', until: '01:45' }, 30],
+    ['the first time until the second', { from: '01:15', until: '01:45', untilAgain: true }, 90],
+    [
+      'the second time until the second',
+      { from: '01:15', fromAgain: true, until: '01:45', untilAgain: true },
+      30,
+    ],
+    [
+      'the first time until the second of an earlier time',
+      { from: '01:45', until: '01:15', untilAgain: true },
+      30,
+    ],
+    ['the second time until three', { from: '01:30', fromAgain: true, until: '03:00' }, 90],
+  ])('%s', (_, but, minutes) => {
+    expect(minutesOf(granted(span({ ...night, ...but })))).toBe(minutes);
+  });
+
+  it.each([
+    ['2026-10-25', '01:30', 'Europe/London', true],
+    ['2026-10-25', '02:00', 'Europe/London', false],
+    ['2026-10-24', '01:30', 'Europe/London', false],
+    ['2026-11-01', '01:30', 'America/New_York', true],
+    ['2027-03-28', '01:30', 'Europe/London', false],
+    ['2026-10-25', 'late', 'Europe/London', false],
+  ])('is known: %s %s in %s, %s', (on, at, zone, twice) => {
+    expect(comesTwice(on, at, zone)).toBe(twice);
   });
 });
 

@@ -17,17 +17,21 @@ export interface WrittenSpan {
   readonly until: string;
   readonly untilOn?: string | undefined;
   readonly zone: string;
+  /** True where the second of two like times is meant, in the night when clocks go back. */
+  readonly fromAgain?: boolean | undefined;
+  readonly untilAgain?: boolean | undefined;
 }
 
 /**
  * Reads a written span. Refuses an unknown zone, a day or time that is none, a time that clocks skip that
  * night, an end that is not after the start, and more than two days: that is a day written wrong. A time that clocks
- * repeat is read as the first of the two.
+ * repeat is read as the first of the two unless the second is asked for.
  */
 export function span(written: WrittenSpan): OrRefusal<Span> {
-  const start = localTime(written.on, written.from, written.zone);
+  const start = localTime(written.on, written.from, written.zone, { again: written.fromAgain });
   if (refused(start)) return start.at(fieldOf(start, { day: '/on', time: '/from' }));
-  const end = localTime(written.untilOn ?? written.on, written.until, written.zone);
+  const endsOn = written.untilOn ?? written.on;
+  const end = localTime(endsOn, written.until, written.zone, { again: written.untilAgain });
   if (refused(end)) return end.at(fieldOf(end, { day: '/untilOn', time: '/until' }));
   if (Temporal.ZonedDateTime.compare(end, start) <= 0) return endsBeforeItStarts(written);
   if (minutesOf({ start, end }) > LONGEST_MINUTES) return tooLong(written);
@@ -42,8 +46,16 @@ function fieldOf({ code }: Refusal, fields: { day: string; time: string }): stri
   return code === 'calendar/no-such-day' ? fields.day : fields.time;
 }
 
-/** Local day and time at a place as an instant with its zone; refuses what the clock there does not show. */
-export function localTime(on: string, at: string, zoneName: string): OrRefusal<Temporal.ZonedDateTime> {
+/**
+ * Local day and time at a place as an instant with its zone; `again` where the clock shows it twice and the second time
+ * is meant. Refuses what the clock there does not show.
+ */
+export function localTime(
+  on: string,
+  at: string,
+  zoneName: string,
+  { again = false }: { readonly again?: boolean | undefined } = {},
+): OrRefusal<Temporal.ZonedDateTime> {
   const place = zone(zoneName);
   if (refused(place)) return place;
   const day = readDay(on);
@@ -51,9 +63,16 @@ export function localTime(on: string, at: string, zoneName: string): OrRefusal<T
   const time = readTime(at);
   if (refused(time)) return time;
   const local = day.toPlainDateTime(time);
-  const read = local.toZonedDateTime(place, { disambiguation: 'compatible' });
+  const read = local.toZonedDateTime(place, { disambiguation: again ? 'later' : 'compatible' });
   if (!read.toPlainDateTime().equals(local)) return skipped(on, at, place, read);
   return read;
+}
+
+/** Whether the clock of a place shows a time twice on a day: in the night when clocks go back. */
+export function comesTwice(on: string, at: string, zoneName: string): boolean {
+  const [first, second] = [false, true].map((again) => localTime(on, at, zoneName, { again }));
+  if (first === undefined || second === undefined || refused(first) || refused(second)) return false;
+  return !first.equals(second);
 }
 
 /** The years in which days are read: beyond them a year is a slip of the hand. */
