@@ -13,6 +13,7 @@ import { groupsOf } from './groups.ts';
 import { counts, hasFallen, type Item, itemOf } from './item.ts';
 import type { ClauseHead, Counting, Rivalry, Times } from './kind.ts';
 import type { Line, Quantity } from './line.ts';
+import { Lineage, type Portion } from './lineage.ts';
 import type { Each, Occasion } from './occasion.ts';
 import type { Voice } from './voice.ts';
 
@@ -29,10 +30,8 @@ export class Desk {
   readonly lost = new Map<string, string>();
   deposit: DepositDue | undefined;
   payment: PaymentDue | undefined;
-  /** For a line of a cancellation or a limit, by its key: the clauses whose lines it stands for. */
-  private readonly standsFor = new Map<string, readonly string[]>();
-  /** For a line that is a share of others, by its key: the lines it is taken of. */
-  readonly takenOf = new Map<string, readonly Line[]>();
+  /** What is behind the lines. */
+  readonly lineage = new Lineage();
   private readonly byCall: ReadonlyMap<string, Item>;
   private readonly shares = new Map<Rivalry, ReadonlyMap<string | undefined, readonly Item[]>>();
 
@@ -115,41 +114,52 @@ export class Desk {
   }
 
   /**
-   * The lines so far that a clause speaks of: those of the clauses it names (and what a cancellation or a limit
-   * made of them), or any; of calls that all fit. A line without calls fits where the engagement does, unless
-   * the clause asks for calls and names no clause.
+   * What a clause speaks of in the lines so far: what the clauses it names charge (with what a cancellation or a limit
+   * made of it, and what is taken off it), or all; of calls that all fit. A line without calls fits where the
+   * engagement does, unless the clause asks for calls and names no clause.
    */
-  linesOf(clause: ClauseHead, named: readonly string[] | undefined): Line[] {
-    return this.lines.filter((line) => {
-      if (named && !this.isOneOf(line, named)) return false;
-      if (line.calls.length === 0)
-        return fitsEngagement(clause.for, this.facts) && (named !== undefined || !asksOfCalls(clause.for));
-      return line.calls.every((id) => {
-        const item = this.item(id);
-        return item !== undefined && fitsCall(clause.for, item.call, this.facts);
-      });
+  portionsOf(clause: ClauseHead, named: readonly string[] | undefined): Portion[] {
+    return this.lines.flatMap((line) => {
+      const portion = named ? this.lineage.portion(line, named) : this.lineage.whole(line);
+      return portion && this.isFor(clause, line, named !== undefined) ? [portion] : [];
     });
   }
 
-  /** These lines, and the shares that discounts take of them: what they charge in the end. */
-  withWhatIsTakenOff(lines: readonly Line[]): Line[] {
-    const charged = new Set(lines);
-    for (const line of this.lines)
-      if (line.category === 'discount' && this.takenOf.get(line.key)?.every((base) => charged.has(base)))
-        charged.add(line);
-    return [...charged];
+  private isFor(clause: ClauseHead, { calls }: Line, isNamed: boolean): boolean {
+    if (calls.length === 0)
+      return fitsEngagement(clause.for, this.facts) && (isNamed || !asksOfCalls(clause.for));
+    return calls.every((id) => {
+      const item = this.item(id);
+      return item !== undefined && fitsCall(clause.for, item.call, this.facts);
+    });
   }
 
-  /** Notes that a line stands for what others charged, less what was taken off them. */
-  stand({ key }: Line, forThese: readonly Line[]): void {
-    const charged = forThese.filter((line) => !(line.category === 'discount' && this.takenOf.has(line.key)));
-    this.standsFor.set(key, [...new Set(charged.map((line) => line.clause))]);
+  /** Puts other lines in the place of these portions; what else their lines charge stays where it is. */
+  replace(portions: readonly Portion[], by: (line: Line, portion: Portion) => readonly Line[]): void {
+    const byLine = new Map(portions.map((portion) => [portion.line, portion]));
+    this.lines = this.lines.flatMap((line) => {
+      const portion = byLine.get(line);
+      if (!portion) return [line];
+      const rest = this.lineage.rest(portion);
+      if (rest.parts.length === 0) return by(line, portion);
+      const instead = by(this.part(portion), portion);
+      const left = this.part(rest);
+      this.lineage.become(left, rest);
+      return [...instead, left];
+    });
   }
 
-  private isOneOf(line: Line, named: readonly string[]): boolean {
-    if (named.includes(line.clause)) return true;
-    const behind = this.standsFor.get(line.key) ?? [];
-    return behind.length > 0 && behind.every((clause) => named.includes(clause));
+  /** A portion as a line of its own, which says for what it is. */
+  private part({ line, amount, parts }: Portion): Line {
+    const named = this.voice.list(parts.map(({ clause }) => `“${clause}”`));
+    return {
+      ...line,
+      quantity: { count: 1, of: 1 },
+      unit: 'part',
+      rate: amount,
+      amount,
+      arithmetic: `${line.arithmetic}; of it for ${named} ${this.voice.money(amount)}`,
+    };
   }
 
   /** The calls that are a clause's to price or to judge, worked out once for all clauses. */

@@ -9,7 +9,7 @@ import { amountField, minutesField, shareField, wordsField } from '../fields.ts'
 import { fitsEngagement } from '../fit.ts';
 import type { Item } from '../item.ts';
 import { type ClauseHead, perCurrency } from '../kind.ts';
-import type { Line } from '../line.ts';
+import type { Portion } from '../lineage.ts';
 import { EACH, type Occasion, occasions } from '../occasion.ts';
 import { capital, sayCalls, sayCharges, sayConditions } from '../phrases.ts';
 import { unitOf, type Voice } from '../voice.ts';
@@ -85,37 +85,40 @@ export function applyAdjustment(
   else addShares(by, basesOf(on, place), place);
 }
 
-/** The lines a share is taken of. */
-function basesOf(on: readonly string[] | undefined, { desk, clause, category }: Place): Line[] {
+/** What a share is taken of. */
+function basesOf(on: readonly string[] | undefined, { desk, clause, category }: Place): Portion[] {
   const own = category === 'discount' ? ['discount'] : ['discount', 'supplement'];
-  return desk.linesOf(clause, on).filter((line) => on !== undefined || !own.includes(line.category));
+  const fits = ({ line }: Portion) =>
+    on ? on.includes(line.clause) || !desk.lineage.takesOff(line) : !own.includes(line.category);
+  return desk.portionsOf(clause, on).filter(fits);
 }
 
-function addShares({ share }: By<'share'>, bases: readonly Line[], place: Place): void {
+function addShares({ share }: By<'share'>, bases: readonly Portion[], place: Place): void {
   for (const base of bases) {
+    const { calls, key, payer, what } = base.line;
     const line = place.desk.charge(place.clause, {
       ...ofBase(share, base.amount, place),
-      calls: base.calls,
-      about: base.key,
-      payer: base.payer,
-      facts: [{ name: 'on', value: base.what }],
+      calls,
+      about: key,
+      payer,
+      facts: [{ name: 'on', value: what }],
     });
-    place.desk.takenOf.set(line.key, [base]);
+    place.desk.lineage.take(line, [base]);
   }
 }
 
 /** One share of everything each payer is charged, rounded once. */
-function addShareOfSum({ share }: By<'share'>, bases: readonly Line[], place: Place): void {
-  for (const payer of new Set(bases.map((line) => line.payer))) {
-    const lines = bases.filter((line) => line.payer === payer);
-    const sum = lines.reduce((sum, line) => sum + line.amount, 0n);
+function addShareOfSum({ share }: By<'share'>, bases: readonly Portion[], place: Place): void {
+  for (const payer of new Set(bases.map(({ line }) => line.payer))) {
+    const theirs = bases.filter(({ line }) => line.payer === payer);
+    const sum = theirs.reduce((sum, { amount }) => sum + amount, 0n);
     const line = place.desk.charge(place.clause, {
       ...ofBase(share, sum, place),
-      calls: [...new Set(lines.flatMap((line) => line.calls))],
+      calls: [...new Set(theirs.flatMap(({ line }) => line.calls))],
       about: payer,
       payer,
     });
-    place.desk.takenOf.set(line.key, lines);
+    place.desk.lineage.take(line, theirs);
   }
 }
 

@@ -66,7 +66,7 @@ function verdictOn(line: Line, desk: Desk, known: Verdicts): Verdict | undefined
  */
 function judged(line: Line, desk: Desk, known: Verdicts): Verdict | undefined {
   if (line.category === 'entitlement') return undefined;
-  const bases = desk.takenOf.get(line.key);
+  const bases = desk.lineage.basesOf(line);
   if (bases) return mostOf(bases.map((base) => verdictOn(base, desk, known)));
   const items =
     line.calls.length > 0
@@ -120,8 +120,15 @@ function settle(desk: Desk, clause: ClauseHead, group: Group, room: Room): void 
         unit: 'cancellation',
         rate,
       });
-      desk.stand(line, theirs);
+      stand(line, theirs);
     }
+  }
+
+  function stand(line: Line, theirs: readonly Line[]): void {
+    desk.lineage.stand(
+      line,
+      theirs.map((one) => desk.lineage.whole(one)),
+    );
   }
 
   function aboutOf(payer: string, payers: number): string {
@@ -142,7 +149,7 @@ function settle(desk: Desk, clause: ClauseHead, group: Group, room: Room): void 
       rate: fee,
       said: desk.voice.share(share),
     });
-    desk.stand(line, theirs);
+    stand(line, theirs);
   }
 }
 

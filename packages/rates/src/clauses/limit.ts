@@ -4,7 +4,7 @@ import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { amountField, wordsField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
-import type { Line } from '../line.ts';
+import type { Portion } from '../lineage.ts';
 import { EACH, occasions, sayEach } from '../occasion.ts';
 import { capital, sayCharges, sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
@@ -87,21 +87,27 @@ function rank({ each, on, most }: Terms): number {
 
 /** Each payer's part is held for itself; a line for several calls belongs to the occasion of its first. */
 function hold(terms: Terms, desk: Desk, clause: ClauseHead): void {
-  const lines = desk.withWhatIsTakenOff(desk.linesOf(clause, terms.on));
-  for (const payer of new Set(lines.map((line) => line.payer))) {
-    const theirs = lines.filter((line) => line.payer === payer);
+  const portions = desk.portionsOf(clause, terms.on);
+  for (const payer of new Set(portions.map(({ line }) => line.payer))) {
+    const theirs = portions.filter(({ line }) => line.payer === payer);
     for (const { about, of } of occasions(
       theirs,
       terms.each,
-      (line) => desk.item(line.calls[0])?.call,
+      ({ line }) => desk.item(line.calls[0])?.call,
       desk.facts,
     ))
       holdOne(of, about === undefined ? payer : `${payer}:${about}`, terms, desk, clause);
   }
 }
 
-function holdOne(lines: readonly Line[], about: string, terms: Terms, desk: Desk, clause: ClauseHead): void {
-  const sum = lines.reduce((sum, line) => sum + line.amount, 0n);
+function holdOne(
+  held: readonly Portion[],
+  about: string,
+  terms: Terms,
+  desk: Desk,
+  clause: ClauseHead,
+): void {
+  const sum = held.reduce((sum, { amount }) => sum + amount, 0n);
   const over = terms.most !== undefined && sum > terms.most ? sum - terms.most : 0n;
   const under = terms.least !== undefined && sum < terms.least ? terms.least - sum : 0n;
   if (over === 0n && under === 0n) return;
@@ -109,9 +115,9 @@ function holdOne(lines: readonly Line[], about: string, terms: Terms, desk: Desk
   const line = desk.charge(clause, {
     category: over > 0n ? 'discount' : 'supplement',
     what: terms.what,
-    calls: [...new Set(lines.flatMap((line) => line.calls))],
+    calls: [...new Set(held.flatMap(({ line }) => line.calls))],
     about,
-    ...(lines[0] ? { payer: lines[0].payer } : {}),
+    ...(held[0] ? { payer: held[0].line.payer } : {}),
     facts: [
       { name: 'without limit', value: desk.voice.money(sum) },
       { name: over > 0n ? 'at most' : 'at least', value: desk.voice.money(bound) },
@@ -121,7 +127,7 @@ function holdOne(lines: readonly Line[], about: string, terms: Terms, desk: Desk
     rate: over > 0n ? over : under,
     sign: over > 0n ? -1n : 1n,
   });
-  desk.stand(line, lines);
+  desk.lineage.stand(line, held);
 }
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {

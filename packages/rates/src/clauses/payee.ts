@@ -56,7 +56,8 @@ function handOn(
   clause: ClauseHead,
 ): void {
   if (!fitsEngagement(clause.for, desk.facts)) return;
-  const theirs = new Set(desk.linesOf(clause, of));
-  for (const line of theirs) desk.toOthers.push({ ...line, payee });
-  desk.lines = desk.lines.filter((line) => !theirs.has(line));
+  desk.replace(desk.portionsOf(clause, of), (line) => {
+    desk.toOthers.push({ ...line, payee });
+    return [];
+  });
 }

@@ -67,12 +67,10 @@ export const split = clauseKind({
 
 /** With what a cancellation or a limit made of these charges, and what is taken off them. */
 function shareOut(terms: Terms, desk: Desk, clause: ClauseHead): void {
-  const all = terms.of === undefined ? desk.lines : desk.withWhatIsTakenOff(desk.linesOf(clause, terms.of));
-  const theirs = new Set(all);
   let before = 0n;
-  desk.lines = desk.lines.flatMap((line) => {
-    if (!theirs.has(line)) return [line];
+  desk.replace(desk.portionsOf(clause, terms.of), (line, portion) => {
     const shares = shared(line, before, terms, desk);
+    for (const share of shares) desk.lineage.become(share, portion);
     before += line.amount;
     return shares;
   });
