@@ -1,7 +1,7 @@
 // How the tests run: one project for each kind of room. `npx vitest run packages/money` runs one room's.
 import { defineConfig } from 'vitest/config';
 
-const domain = '{bank,calendar,engagements,example,hours,invoicing,money,rates,refusal,travel}';
+const domain = '{bank,calendar,engagements,example,hours,invoicing,ledger,money,rates,refusal,travel}';
 const doors = '{packages/{paper,store,wire},apps/api}';
 const setupFiles = ['infra/vitest.setup.ts'];
 // The doors open real databases and files; the first opening on a busy machine takes its time.

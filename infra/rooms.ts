@@ -24,7 +24,7 @@ export interface SourceFile {
 }
 
 const facts = ['calendar', 'money', 'refusal'];
-const domain = [...facts, 'bank', 'engagements', 'hours', 'invoicing', 'rates', 'travel'];
+const domain = [...facts, 'bank', 'engagements', 'hours', 'invoicing', 'ledger', 'rates', 'travel'];
 
 /** Each room, and the rooms that it may import: the order of house.md, facts below, documents above. */
 export const mayImport: Record<string, readonly string[]> = {
@@ -32,11 +32,12 @@ export const mayImport: Record<string, readonly string[]> = {
   money: ['refusal'],
   calendar: ['refusal'],
   bank: facts,
+  ledger: facts,
   hours: facts,
   travel: facts,
   rates: [...facts, 'hours', 'travel'],
   engagements: [...facts, 'hours', 'travel', 'rates'],
-  invoicing: [...facts, 'bank', 'hours', 'travel', 'rates', 'engagements'],
+  invoicing: [...facts, 'bank', 'hours', 'travel', 'rates', 'engagements', 'ledger'],
   example: domain,
   wire: domain,
   store: domain,
