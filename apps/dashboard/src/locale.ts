@@ -26,13 +26,14 @@ export function spokenLocale(): string {
   return locale;
 }
 
-export type DayStyle = 'short' | 'long' | 'month' | 'monthShort' | 'weekday';
+export type DayStyle = 'short' | 'long' | 'month' | 'monthShort' | 'monthYear' | 'weekday';
 
 const DAY_STYLES: Record<DayStyle, Intl.DateTimeFormatOptions> = {
   short: { day: 'numeric', month: 'short', year: 'numeric' },
   long: { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' },
   month: { month: 'long' },
   monthShort: { month: 'short' },
+  monthYear: { month: 'long', year: 'numeric' },
   weekday: { weekday: 'short', day: 'numeric', month: 'short' },
 };
 

@@ -15,7 +15,7 @@ export const season = words({
   limit: 'limit {hours}',
   hours: 'hours',
   morning:
-    'Each stave is an institution; each head is a call at its day. The lowest line is 9 o’clock, the highest 21; an hour is as long as a day. A stem is a call with listeners.',
+    'Each stave is an institution, or a soloist who has none; each head is a call at its day. The lowest line is 9 o’clock, the highest 21; an hour is as long as a day. A stem is a call with listeners.',
   stave: {
     one: '{name}: {count} call. Arrow keys move along it.',
     other: '{name}: {count} calls. Arrow keys move along them.',
@@ -56,11 +56,25 @@ export const season = words({
   sumNothing: 'Nothing is owed.',
 
   owedTitle: 'What is owed',
+  owedUnder:
+    'By who pays. Beside a stave stands what is owed for its calls, whoever pays for them: both come to the same.',
   owedWho: 'From',
+  owedBeyond: 'Invoiced beyond what is owed now',
+  owedPart: '{payer}: {title}',
+  owedByPayer: '{which}, {payer}',
+  owedOnStave: 'Owed for the calls of {stave}',
   owedToInvoice: 'To invoice',
   owedOwed: 'Invoiced and owed',
   owedOverdue: 'Of it overdue',
   owedNone: 'Nobody owes anything for this season.',
+
+  earnedTitle: 'What is earned',
+  earnedUnder:
+    'What work that is done comes to, invoiced or not, before tax is added: in the month of its last call.',
+  earnedInAll: 'In all',
+  earnedNone: 'Nothing is earned in this season yet.',
+  sumEarned: '{amount} is earned so far.',
+  toEngagement: 'See the engagement',
 
   hoursTitle: 'Hours of each week',
   week: 'Week of',

@@ -6,18 +6,20 @@ import { useMemo, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useAnswer } from '../books.ts';
 import { season } from '../catalogue/season.ts';
+import { Earned } from '../features/season/earned.tsx';
 import { NameSeason } from '../features/season/name-season.tsx';
 import { OwedTable } from '../features/season/owed.tsx';
 import { Score } from '../features/season/score.tsx';
 import { Summing } from '../features/season/summing.tsx';
 import { CallTables, NothingInView, WeekTable } from '../features/season/tables.tsx';
-import { inView, isWhole, WHOLE_VIEW, weeksInView } from '../features/season/view.ts';
+import { earnedInView, inView, isWhole, WHOLE_VIEW, weeksInView } from '../features/season/view.ts';
 import { ViewChoice } from '../features/season/view-choice.tsx';
 import { Welcome } from '../features/welcome/welcome.tsx';
 import { todayIn } from '../local-time.ts';
 import { sayDay } from '../locale.ts';
 import { Button, ButtonLink, Choice, Dialog, Empty, Page, Part, Shown } from '../ui/index.ts';
 import './season.css';
+import { EXPLAINED } from './season-whys.tsx';
 
 export function Screen({ id }: { id?: string | undefined }) {
   const [naming, setNaming] = useState(false);
@@ -142,10 +144,11 @@ function Whole({ score, today }: { score: SeasonScoreJson; today: string }) {
   const mondays = useMemo(() => score.weeks.map(({ monday }) => monday), [score]);
   const staves = useMemo(() => inView(score.staves, view), [score, view]);
   const weeks = useMemo(() => weeksInView(staves, mondays), [staves, mondays]);
+  const earned = useMemo(() => earnedInView(score.earned, staves), [score, staves]);
   const none = staves.length === 0;
   return (
     <>
-      <Summing staves={staves} weeks={weeks} whole={isWhole(view)} />
+      <Summing staves={staves} weeks={weeks} earned={earned} whole={isWhole(view)} explained={EXPLAINED} />
       <ViewChoice staves={score.staves} view={view} onChoose={setView} />
       {none ? (
         <NothingInView>
@@ -154,12 +157,15 @@ function Whole({ score, today }: { score: SeasonScoreJson; today: string }) {
       ) : (
         <>
           <div>
-            <Score score={score} staves={staves} weeks={weeks} today={today} />
+            <Score score={score} staves={staves} weeks={weeks} today={today} explained={EXPLAINED} />
             <p className="aside reading">{season('morning')}</p>
           </div>
           <div className="season-tables">
             <Part title={season('owedTitle')}>
-              <OwedTable staves={staves} />
+              <OwedTable staves={staves} explained={EXPLAINED} />
+            </Part>
+            <Part title={season('earnedTitle')}>
+              <Earned earned={earned} explained={EXPLAINED} />
             </Part>
             <Part title={season('hoursTitle')}>
               <WeekTable staves={staves} weeks={weeks} limit={score.weeklyLimit} />

@@ -15,21 +15,24 @@ interface AmountLineProps {
   under?: ReactNode;
   /** In a column whose head or foot says the currency. */
   bare?: boolean;
-  /** What it opens to, where that has to be asked for first; a `WhyView` in the end. */
-  children?: () => ReactNode;
 }
 
-export function AmountLine({ why, under, bare = false, children }: AmountLineProps) {
+export function AmountLine({ why, under, bare = false }: AmountLineProps) {
   const summary = (
     <>
       <span>
         {why.what}
-        {under && <span className="aside amount-under">{under}</span>}
+        {under && <span className="aside opens-amount-under">{under}</span>}
       </span>
       <Figure amount={why.amount} currency={why.currency} bare={bare} />
     </>
   );
-  return <Opens summary={summary}>{children ?? (() => <WhyView why={why} />)}</Opens>;
+  return <Opens summary={summary}>{() => <Opened why={why} />}</Opens>;
+}
+
+/** What an amount opens to: at once, or when it has been asked for. */
+export function Opened({ why }: { why: Why }) {
+  return why.later ? why.later() : <WhyView why={why} />;
 }
 
 export function WhyView({ why }: { why: Why }) {

@@ -7,6 +7,7 @@ export { CopyText } from './copy-text.tsx';
 export { Dialog } from './dialog.tsx';
 export { Field, LinesField, NumberField, TextField } from './field.tsx';
 export { Figure, Hours } from './figure.tsx';
+export { Filled } from './filled.tsx';
 export { Form, type Said } from './form.tsx';
 export { MoneyField } from './money-field.tsx';
 export { Opens } from './opens.tsx';

@@ -1,4 +1,5 @@
 // Why an amount is what it is: the terms, the facts, the arithmetic, and the amounts it is put together from.
+import type { ReactNode } from 'react';
 import { why as say } from '../catalogue/why.ts';
 import { sayFigure, sayMoney } from '../locale.ts';
 
@@ -17,6 +18,8 @@ export interface Why {
   readonly parts?: readonly Why[];
   /** Where more of it stands. */
   readonly more?: { readonly to: string; readonly label: string };
+  /** What it opens to, where that has to be asked for first; a `WhyView` in the end. */
+  readonly later?: () => ReactNode;
 }
 
 /** The whole explanation as plain sentences, a line each; what an amount is put together from stands indented. */

@@ -15,9 +15,14 @@ export function InvoiceAmount({ invoice, which }: InvoiceAmountProps) {
   const { number, currency } = invoice;
   const what = say(which === 'total' ? 'totalOf' : 'owedOn', { number });
   return (
-    <Amount why={{ what, amount: invoice[which], currency }}>
-      {() => <InvoiceWhy invoice={invoice} which={which} />}
-    </Amount>
+    <Amount
+      why={{
+        what,
+        amount: invoice[which],
+        currency,
+        later: () => <InvoiceWhy invoice={invoice} which={which} />,
+      }}
+    />
   );
 }
 

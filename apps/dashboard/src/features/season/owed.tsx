@@ -1,101 +1,70 @@
-// What is owed, payer by payer; each opens to the engagements that it comes from.
-import { Link } from 'wouter';
+// What is owed, payer by payer; each amount opens to the engagements that it comes from.
 import { season } from '../../catalogue/season.ts';
-import { sayMoney } from '../../locale.ts';
-import { type Column, Figure, Opens, Table } from '../../ui/index.ts';
+import { Amount, type Column, Table } from '../../ui/index.ts';
+import './owed.css';
 import { isOwing, isSome, moneyIn, type OwedMoney, type PayerOwed, payersIn } from './sums.ts';
 import type { StaveJson } from './view.ts';
-import './owed.css';
+import { type Explained, owedWhy, type Which } from './whys.tsx';
 
-export function OwedTable({ staves }: { staves: readonly StaveJson[] }) {
+interface OwedTableProps {
+  staves: readonly StaveJson[];
+  explained: Explained;
+}
+
+export function OwedTable({ staves, explained }: OwedTableProps) {
   const rows = payersIn(staves);
   if (rows.length === 0) return <p>{season('owedNone')}</p>;
   return (
-    <Table
-      caption={season('owedTitle')}
-      captionUnseen
-      rowKey={({ payer, name, currency }) => `${payer} ${name} ${currency}`}
-      rows={rows}
-      columns={[
-        {
-          key: 'name',
-          head: season('owedWho'),
-          cell: (owed) => <From owed={owed} />,
-          sum: season('total'),
-        },
-        ...figures(moneyIn(staves).filter(isOwing)),
-      ]}
-    />
+    <>
+      <p className="aside">{season('owedUnder')}</p>
+      <Table
+        caption={season('owedTitle')}
+        captionUnseen
+        rowKey={({ payer, name, currency }) => `${payer} ${name} ${currency}`}
+        rows={rows}
+        columns={[
+          { key: 'name', head: season('owedWho'), cell: ({ name }) => name, sum: season('total') },
+          ...figures(rows, moneyIn(staves).filter(isOwing), explained),
+        ]}
+      />
+    </>
   );
 }
 
-function figures(sums: readonly OwedMoney[]): Column<PayerOwed>[] {
-  const column = (key: 'toInvoice' | 'owed' | 'overdue', head: string): Column<PayerOwed> => ({
-    key,
+/** A column of what was invoiced beyond what is owed stands only where there is any. */
+function figures(
+  rows: readonly PayerOwed[],
+  sums: readonly OwedMoney[],
+  explained: Explained,
+): Column<PayerOwed>[] {
+  const parts = rows.flatMap(({ from }) => from);
+  const column = (which: Which, head: string): Column<PayerOwed> => ({
+    key: which,
     head,
     figure: true,
-    cell: (row) => <Owed key={key} of={row} which={key} />,
+    cell: (row) => {
+      const why = owedWhy(which, row, row.from, explained);
+      const what = season('owedByPayer', { which: why.what, payer: row.name });
+      return isSome(row[which]) && <Owed which={which} why={{ ...why, what }} />;
+    },
     sum: sums.map((sum) => (
       <div key={sum.currency}>
-        <Figure amount={sum[key]} currency={sum.currency} />
+        <Owed which={which} why={owedWhy(which, sum, parts, explained)} />
       </div>
     )),
   });
   return [
     column('toInvoice', season('owedToInvoice')),
+    ...(sums.some(({ beyond }) => isSome(beyond)) ? [column('beyond', season('owedBeyond'))] : []),
     column('owed', season('owedOwed')),
     column('overdue', season('owedOverdue')),
   ];
 }
 
-/** An amount; nought is left to its column. */
-function Owed({ of, which }: { of: OwedMoney; which: 'toInvoice' | 'owed' | 'overdue' }) {
-  if (!isSome(of[which])) return null;
+function Owed({ which, why }: { which: Which; why: ReturnType<typeof owedWhy> }) {
   return (
-    <span className={which === 'overdue' ? 'overdue' : undefined}>
-      <Figure amount={of[which]} currency={of.currency} />
+    <span className={which === 'overdue' && isSome(why.amount) ? 'overdue' : undefined}>
+      <Amount why={why} />
     </span>
-  );
-}
-
-function From({ owed }: { owed: PayerOwed }) {
-  const summary = (
-    <span>
-      {owed.name}
-      {isSome(owed.beyond) && (
-        <span className="aside owed-beyond">
-          <OwedWord of={owed} which="beyond" />
-        </span>
-      )}
-    </span>
-  );
-  return (
-    <Opens summary={summary}>
-      <ul className="owed-by">
-        {owed.from.map((part) => (
-          <li key={part.engagement}>
-            <Link href={`/engagements/${part.engagement}`}>{part.title}</Link>
-            {(['toInvoice', 'beyond', 'owed', 'overdue'] as const).map((which) => (
-              <OwedWord key={which} of={part} which={which} />
-            ))}
-          </li>
-        ))}
-      </ul>
-    </Opens>
-  );
-}
-
-const WORDS = {
-  toInvoice: 'amountToInvoice',
-  beyond: 'amountBeyond',
-  owed: 'owed',
-  overdue: 'amountOverdue',
-} as const;
-
-function OwedWord({ of, which }: { of: OwedMoney; which: keyof typeof WORDS }) {
-  if (!isSome(of[which])) return null;
-  const amount = sayMoney(of[which], of.currency);
-  return (
-    <span className={which === 'overdue' ? 'overdue' : undefined}>{season(WORDS[which], { amount })}</span>
   );
 }

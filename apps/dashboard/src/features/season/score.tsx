@@ -15,6 +15,7 @@ import { heightOf, xOfDay } from './ruler.ts';
 import { ScoreName } from './score-name.tsx';
 import { ScoreStave } from './score-stave.tsx';
 import type { StaveJson } from './view.ts';
+import type { Explained } from './whys.tsx';
 
 /** Below this height of a stave its name and its money stand on one line. */
 const TIGHT = 36;
@@ -24,9 +25,10 @@ interface ScoreProps {
   staves: readonly StaveJson[];
   weeks: readonly WeekOfHours[];
   today: string;
+  explained: Explained;
 }
 
-export function Score({ score, staves, weeks, today }: ScoreProps) {
+export function Score({ score, staves, weeks, today, explained }: ScoreProps) {
   const box = useRef<HTMLElement>(null);
   const [told, setTold] = useState<string>();
   const first = dayNumber(weeks[0]?.monday ?? score.season.from);
@@ -46,7 +48,7 @@ export function Score({ score, staves, weeks, today }: ScoreProps) {
       <div className="score-name" />
       <ScoreHead ruler={ruler} today={today} />
       {staves.map((stave) => (
-        <StaveRow key={stave.party} stave={stave}>
+        <StaveRow key={stave.party} stave={stave} explained={explained}>
           <ScoreStave
             stave={stave}
             ruler={ruler}
@@ -69,10 +71,16 @@ export function Score({ score, staves, weeks, today }: ScoreProps) {
   );
 }
 
-function StaveRow({ stave, children }: { stave: StaveJson; children: React.ReactNode }) {
+interface StaveRowProps {
+  stave: StaveJson;
+  explained: Explained;
+  children: React.ReactNode;
+}
+
+function StaveRow({ stave, explained, children }: StaveRowProps) {
   return (
     <>
-      <ScoreName stave={stave} />
+      <ScoreName stave={stave} explained={explained} />
       {children}
     </>
   );

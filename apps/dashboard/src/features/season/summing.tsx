@@ -1,22 +1,37 @@
-// The season in a few sentences: its hours, its money.
+// The season in a few sentences: its hours, its money. Each amount opens to its why.
 
 import type { WeekOfHours } from '@colla/invoicing';
+import { Fragment, type ReactNode } from 'react';
 import { season } from '../../catalogue/season.ts';
-import { sayHours, sayMoney } from '../../locale.ts';
-import { isOwing, isSome, minutesByStanding, moneyIn, type OwedMoney } from './sums.ts';
+import { sayHours } from '../../locale.ts';
+import { Amount, Filled } from '../../ui/index.ts';
+import { isOwing, isSome, minutesByStanding, moneyIn, type OwedMoney, payersIn } from './sums.ts';
 import type { StaveJson } from './view.ts';
+import { type Earning, type Explained, earnedInAll, earnedWhys, owedWhy, type Which } from './whys.tsx';
 
 interface SummingProps {
   staves: readonly StaveJson[];
   weeks: readonly WeekOfHours[];
+  earned: readonly Earning[];
   /** Whether the whole season is in view. */
   whole: boolean;
+  explained: Explained;
 }
 
-export function Summing({ staves, weeks, whole }: SummingProps) {
-  const sums = moneyIn(staves).filter(isOwing);
-  const money = sums.length === 0 ? [season('sumNothing')] : sums.flatMap(sayOwing);
-  return <p className="summing">{[sayWork({ staves, weeks, whole }), ...money].join(' ')}</p>;
+export function Summing(props: SummingProps) {
+  const sums = moneyIn(props.staves).filter(isOwing);
+  const money = sums.length === 0 ? [season('sumNothing')] : sums.flatMap((sum) => sayOwing(sum, props));
+  return (
+    <p className="summing">
+      {[sayWork(props), ...money, ...sayEarned(props)].map((sentence, at) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: sentences never change places
+        <Fragment key={at}>
+          {at > 0 && ' '}
+          {sentence}
+        </Fragment>
+      ))}
+    </p>
+  );
 }
 
 function sayWork({ staves, weeks, whole }: SummingProps): string {
@@ -29,13 +44,25 @@ function sayWork({ staves, weeks, whole }: SummingProps): string {
   });
 }
 
-function sayOwing({ currency, toInvoice, beyond, owed, overdue }: OwedMoney): string[] {
-  const amount = sayMoney(owed, currency);
+function sayOwing(sum: OwedMoney, { staves, explained }: SummingProps): ReactNode[] {
+  const parts = payersIn(staves).flatMap(({ from }) => from);
+  const amount = (which: Which) => <Amount said why={owedWhy(which, sum, parts, explained)} />;
+  const sentence = (key: 'sumToInvoice' | 'sumBeyond' | 'sumOwed' | 'sumOverdue', which: Which) => (
+    <Filled text={season(key)} values={{ amount: amount(which), overdue: amount('overdue') }} />
+  );
   return [
-    ...(isSome(toInvoice) ? [season('sumToInvoice', { amount: sayMoney(toInvoice, currency) })] : []),
-    ...(isSome(beyond) ? [season('sumBeyond', { amount: sayMoney(beyond, currency) })] : []),
-    ...(isSome(owed)
-      ? [season(isSome(overdue) ? 'sumOverdue' : 'sumOwed', { amount, overdue: sayMoney(overdue, currency) })]
-      : []),
+    ...(isSome(sum.toInvoice) ? [sentence('sumToInvoice', 'toInvoice')] : []),
+    ...(isSome(sum.beyond) ? [sentence('sumBeyond', 'beyond')] : []),
+    ...(isSome(sum.owed) ? [sentence(isSome(sum.overdue) ? 'sumOverdue' : 'sumOwed', 'owed')] : []),
   ];
+}
+
+function sayEarned({ earned, explained }: SummingProps): ReactNode[] {
+  return earnedInAll(earnedWhys(earned, explained)).map((why) => (
+    <Filled
+      key={why.currency}
+      text={season('sumEarned')}
+      values={{ amount: <Amount said why={{ ...why, what: season('earnedTitle') }} /> }}
+    />
+  ));
 }

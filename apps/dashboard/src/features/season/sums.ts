@@ -1,7 +1,7 @@
 // What a season comes to: money by currency, minutes by standing.
 
 import type { WeekOfHours } from '@colla/invoicing';
-import { type Currency, currency, fromDecimal, money, toDecimal, total } from '@colla/money';
+import { currency, fromDecimal, money, toDecimal, total } from '@colla/money';
 import { granted } from '@colla/refusal';
 import { spokenLocale } from '../../locale.ts';
 import { type StaveJson, WORKING, type Working } from './view.ts';
@@ -23,8 +23,11 @@ export interface OwedMoney {
 export interface PayerOwed extends OwedMoney {
   readonly payer: string;
   readonly name: string;
-  readonly from: readonly (OwedMoney & Pick<Owing, 'engagement' | 'title'>)[];
+  readonly from: readonly OwedPart[];
 }
+
+/** What one payer owes for one engagement. */
+export interface OwedPart extends OwedMoney, Pick<Owing, 'engagement' | 'title' | 'payer' | 'payerName'> {}
 
 /** Who owes something, by name and currency, whatever stave it stands on. */
 export function payersIn(staves: readonly StaveJson[]): PayerOwed[] {
@@ -33,10 +36,18 @@ export function payersIn(staves: readonly StaveJson[]): PayerOwed[] {
     .flatMap((parts) => {
       const [first] = parts;
       if (!first) return [];
-      const from = parts.map(({ engagement, title, ...part }) => ({ engagement, title, ...sumOf([part]) }));
-      return [{ payer: first.payer, name: first.payerName, from, ...sumOf(parts) }];
+      return [{ payer: first.payer, name: first.payerName, from: parts.map(partOf), ...sumOf(parts) }];
     })
     .sort((a, b) => a.name.localeCompare(b.name, spokenLocale()));
+}
+
+/** What stands open between each payer and each engagement of one stave. */
+export function partsOf({ owing }: StaveJson): OwedPart[] {
+  return owing.map(partOf);
+}
+
+function partOf({ engagement, title, payer, payerName, ...part }: Owing): OwedPart {
+  return { engagement, title, payer, payerName, ...sumOf([part]) };
 }
 
 /** The staves' money added up, one sum a currency. */
@@ -45,17 +56,17 @@ export function moneyIn(staves: readonly StaveJson[]): OwedMoney[] {
   return grouped(all, ({ currency }) => currency).map(sumOf);
 }
 
-function grouped(all: readonly Owing[], by: (owing: Owing) => string): Owing[][] {
-  const groups = new Map<string, Owing[]>();
-  for (const owing of all) groups.set(by(owing), [...(groups.get(by(owing)) ?? []), owing]);
+/** What has the same key, together, in the order in which each key first comes. */
+export function grouped<Of>(all: readonly Of[], by: (one: Of) => string): Of[][] {
+  const groups = new Map<string, Of[]>();
+  for (const one of all) groups.set(by(one), [...(groups.get(by(one)) ?? []), one]);
   return [...groups.values()];
 }
 
 /** Parts in one currency, added up; what was asked too much of one payer is told apart from what is left to ask. */
 function sumOf(parts: readonly StaveMoney[]): OwedMoney {
   const code = parts[0]?.currency ?? '';
-  const of = granted(currency(code));
-  const sum = (amounts: readonly string[]) => added(amounts, of);
+  const sum = (amounts: readonly string[]) => summedUp(amounts, code);
   const asked = parts.map(({ toInvoice }) => toInvoice);
   const beyond = asked.filter(isBelowNought).map((amount) => amount.slice(1));
   return {
@@ -71,7 +82,9 @@ function isBelowNought(amount: string): boolean {
   return amount.startsWith('-');
 }
 
-function added(amounts: readonly string[], of: Currency): string {
+/** Decimal text of one currency, added up to the cent. */
+export function summedUp(amounts: readonly string[], code: string): string {
+  const of = granted(currency(code));
   const parts = amounts.map((amount) => money(granted(fromDecimal(amount, of)), of));
   return toDecimal(total(parts, of).amount, of);
 }

@@ -52,3 +52,12 @@ export function weeksInView(staves: readonly StaveJson[], mondays: readonly stri
 export function minutesIn(week: WeekOfHours): number {
   return week.played + week.agreed + week.held;
 }
+
+/** What is earned by the engagements in view. */
+export function earnedInView(
+  earned: SeasonScoreJson['earned'],
+  staves: readonly StaveJson[],
+): SeasonScoreJson['earned'] {
+  const inSight = new Set(staves.flatMap(({ marks }) => marks.map(({ engagement }) => engagement)));
+  return earned.filter(({ engagement }) => inSight.has(engagement));
+}
