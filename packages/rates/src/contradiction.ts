@@ -2,7 +2,9 @@
 
 import { Refusal } from '@colla/refusal';
 import { apart, asksOfCalls, closer } from './fit.ts';
-import { excludes, kindOf, namesOf, needsOf, rivalryOf, speaksOf } from './kinds.ts';
+import type { Phase, Rivalry } from './kind.ts';
+import { eachOf, excludes, kindOf, namesOf, needsOf, rivalryOf, speaksOf, waysOf } from './kinds.ts';
+import { type Each, liesIn, sayEach } from './occasion.ts';
 import type { Clause } from './tariff.ts';
 
 /** The first contradiction among clauses, or undefined. */
@@ -14,6 +16,8 @@ export function contradiction(clauses: readonly Clause[]): Refusal | undefined {
     namesNobody(clauses) ??
     inACircle(clauses) ??
     lacks(clauses) ??
+    notToBeWeighed(clauses) ??
+    weighedTwice(clauses) ??
     twice(clauses) ??
     rivals(clauses)
   );
@@ -106,6 +110,76 @@ function lacks(clauses: readonly Clause[]): Refusal | undefined {
   return undefined;
 }
 
+/** A way of charging that charges nothing, or for longer than it is weighed for. */
+function notToBeWeighed(clauses: readonly Clause[]): Refusal | undefined {
+  for (const [index, clause] of clauses.entries()) {
+    const ways = waysOf(clause);
+    const named = clauses.filter(({ id }) => ways?.ways.some((ids) => ids.includes(id)));
+    for (const one of named) {
+      const why = whyNotWeighed(one, ways?.each ?? 'engagement');
+      if (why === undefined) continue;
+      return new Refusal(
+        'rates/contradiction',
+        `Clause “${clause.id}” cannot weigh “${one.id}”: ${why}`,
+        { clause: clause.id, one: one.id },
+        `/clauses/${index}/terms/ways`,
+      );
+    }
+  }
+  return undefined;
+}
+
+const CHARGING: readonly Phase[] = [
+  'coverage',
+  'rates',
+  'supplements',
+  'discounts',
+  'cancellation',
+  'limits',
+  'travel',
+];
+
+function whyNotWeighed(one: Clause, each: Each): string | undefined {
+  const { phases, title } = kindOf(one);
+  if (!CHARGING.some((phase) => phases[phase]))
+    return `it is a clause of the kind “${title}” and charges nothing. Name clauses that charge.`;
+  return liesIn(eachOf(one), each)
+    ? undefined
+    : `it charges ${sayEach(eachOf(one))}, and that is no part of one ${each}. Weigh them for the engagement.`;
+}
+
+/** A clause of which two others say whether it holds. */
+function weighedTwice(clauses: readonly Clause[]): Refusal | undefined {
+  const weighing = new Map<string, string>();
+  for (const [index, clause] of clauses.entries()) {
+    const { id } = clause;
+    for (const name of waysOf(clause)?.ways.flat() ?? []) {
+      const other = weighing.get(name);
+      if (other !== undefined)
+        return new Refusal(
+          'rates/contradiction',
+          `Clauses “${other}” and “${id}” contradict: both say whether “${name}” holds. Name it in one of them only.`,
+          { one: other, other: id },
+          `/clauses/${index}`,
+        );
+      weighing.set(name, id);
+    }
+  }
+  return undefined;
+}
+
+/** Whether only one of the two ever holds: they are different ways of charging, of which one is kept. */
+function areAlternatives(clauses: readonly Clause[]): (one: Clause, other: Clause) => boolean {
+  const choices = clauses.flatMap((clause) => waysOf(clause) ?? []);
+  const wayIn = (id: string, ways: readonly (readonly string[])[]) =>
+    ways.findIndex((ids) => ids.includes(id));
+  return (one, other) =>
+    choices.some(({ ways }) => {
+      const [way, another] = [wayIn(one.id, ways), wayIn(other.id, ways)];
+      return way >= 0 && another >= 0 && way !== another;
+    });
+}
+
 /** Two of a kind that a tariff can have once only for the same engagement. */
 function twice(clauses: readonly Clause[]): Refusal | undefined {
   return clash(
@@ -121,12 +195,14 @@ function rivals(clauses: readonly Clause[]): Refusal | undefined {
     const rivalry = rivalryOf(one);
     return rivalry !== undefined && rivalry === rivalryOf(other);
   };
-  return clash(clauses, same, (one) =>
-    rivalryOf(one) === 'price'
-      ? 'both put a price on the same calls'
-      : 'both say what is owed when the same calls fall',
-  );
+  return clash(clauses, same, (one) => BOTH[rivalryOf(one) ?? 'price']);
 }
+
+const BOTH: Readonly<Record<Rivalry, string>> = {
+  price: 'both put a price on the same calls',
+  fall: 'both say what is owed when the same calls fall',
+  absence: 'both dock the same absences of the pianist',
+};
 
 /** Two clauses that meet on some call, and neither of which is closer than the other. */
 function clash(
@@ -135,12 +211,14 @@ function clash(
   why: (one: Clause, other: Clause) => string,
   more = 'more (a kind of call, a day, a level)',
 ): Refusal | undefined {
+  const alternatives = areAlternatives(clauses);
   for (const [at, other] of clauses.entries()) {
     const one = clauses
       .slice(0, at)
       .find(
         (one) =>
           same(one, other) &&
+          !alternatives(one, other) &&
           !apart(one.for, other.for) &&
           !closer(one.for, other.for) &&
           !closer(other.for, one.for),

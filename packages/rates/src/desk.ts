@@ -16,6 +16,7 @@ import type { Line, Quantity } from './line.ts';
 import { Lineage, type Portion } from './lineage.ts';
 import type { Each, Occasion } from './occasion.ts';
 import type { Voice } from './voice.ts';
+import type { Chosen } from './ways.ts';
 
 export class Desk {
   readonly items: readonly Item[];
@@ -40,10 +41,12 @@ export class Desk {
     readonly facts: Facts,
     readonly voice: Voice,
     readonly asOf: Temporal.ZonedDateTime,
-    /** The clauses that price calls, and those that judge fallen ones, the closer before the looser. */
+    /** The clauses that price calls, judge fallen ones and dock absences, the closer before the looser. */
     private readonly rivals: Readonly<Record<Rivalry, readonly ClauseHead[]>>,
     /** How the clauses count that count otherwise than as played, by id. */
     private readonly counting: ReadonlyMap<string, Counting>,
+    /** Of ways of charging, those that hold. */
+    private readonly chosen: Chosen,
   ) {
     this.items = facts.calls
       .filter((call) => counts(call, facts.offered))
@@ -83,7 +86,7 @@ export class Desk {
 
   /** Calls that leave something to pay and fit a clause, in the order they happen. */
   standing(clause: ClauseHead): Item[] {
-    return this.items.filter((item) => this.counts(item) && fitsCall(clause.for, item.call, this.facts));
+    return this.items.filter((item) => this.counts(item) && this.fits(clause, item.call));
   }
 
   /** Calls that fit a clause and that nobody has taken whole, in the order they happen. */
@@ -113,6 +116,13 @@ export class Desk {
     return this.shareOf(clause, 'fall').filter(({ call }) => hasFallen(call));
   }
 
+  /** Calls the pianist missed, which this clause is to dock. */
+  absences(clause: ClauseHead): Item[] {
+    return this.shareOf(clause, 'absence').filter(
+      ({ call }) => hasFallen(call) && call.standing.by === 'pianist',
+    );
+  }
+
   /**
    * What a clause speaks of in the lines so far: what the clauses it names charge (with what a cancellation or a limit
    * made of it, and what is taken off it), or all; of calls that all fit. A line without calls fits where the
@@ -130,7 +140,7 @@ export class Desk {
       return fitsEngagement(clause.for, this.facts) && (isNamed || !asksOfCalls(clause.for));
     return calls.every((id) => {
       const item = this.item(id);
-      return item !== undefined && fitsCall(clause.for, item.call, this.facts);
+      return item !== undefined && this.fits(clause, item.call);
     });
   }
 
@@ -172,7 +182,17 @@ export class Desk {
   }
 
   private closest(call: Call, rivalry: Rivalry): ClauseHead | undefined {
-    return this.rivals[rivalry].find((clause) => fitsCall(clause.for, call, this.facts));
+    return this.rivals[rivalry].find((clause) => this.fits(clause, call));
+  }
+
+  /** Whether a clause is for a call, and not left out for another way of charging it. */
+  private fits(clause: ClauseHead, call: Call): boolean {
+    return fitsCall(clause.for, call, this.facts) && !this.chosen.leavesOut(clause.id, call.id);
+  }
+
+  /** Whether a clause is left out altogether, for another way of charging that holds. */
+  leavesOut(clause: string): boolean {
+    return this.chosen.leavesOut(clause);
   }
 
   private countedOf(call: Call, times: Times): number {
@@ -192,7 +212,7 @@ export class Desk {
       payer: charge.payer ?? clause.payer,
       what: charge.what,
       calls: charge.calls ?? [],
-      facts: charge.facts ?? [],
+      facts: (charge.facts ?? []).concat(this.chosen.because(clause.id, charge.calls?.[0])),
       quantity,
       unit: charge.unit,
       rate: sign * rate,

@@ -7,8 +7,10 @@ import type { z } from 'zod';
 import type { Desk } from './desk.ts';
 import type { Given } from './given.ts';
 import type { Debt, LateCharge, LatePlace } from './late.ts';
+import type { Each } from './occasion.ts';
 import type { Selector } from './selector.ts';
 import type { Voice } from './voice.ts';
+import type { Ways } from './ways.ts';
 
 /**
  * The order in which clauses do their work, whatever order they are written in:
@@ -33,8 +35,8 @@ export const PHASES = [
 ] as const;
 export type Phase = (typeof PHASES)[number];
 
-/** Putting a price on a call, and saying what is owed when it falls: only one clause may do each. */
-export type Rivalry = 'price' | 'fall';
+/** Putting a price on a call, saying what is owed when it falls, and what its absence takes off: only one clause may do each. */
+export type Rivalry = 'price' | 'fall' | 'absence';
 
 /** What all clauses have, whatever their kind. */
 export interface ClauseHead {
@@ -109,6 +111,10 @@ export interface ClauseKind<Kind extends string, Schema extends z.ZodType> {
   readonly names?: (terms: z.output<Schema>) => readonly string[];
   /** Clauses it speaks of by id without waiting for them. */
   readonly mentions?: (terms: z.output<Schema>) => readonly string[];
+  /** Ways of charging of which only one holds. */
+  readonly ways?: (terms: z.output<Schema>) => Ways;
+  /** The occasion for which it charges at once; each call for itself where left out. */
+  readonly each?: (terms: z.output<Schema>) => Each;
   /** Its place among clauses that work in the same phase, the lowest first; as written where left out. */
   readonly rank?: (terms: z.output<Schema>) => number;
   /** The kinds of clause without which it cannot say what is owed. */

@@ -6,9 +6,11 @@ import { menu } from './clauses/index.ts';
 import type { Desk } from './desk.ts';
 import type { ClauseHead, Counting, Phase, Rivalry } from './kind.ts';
 import type { Debt, LateCharge, LatePlace } from './late.ts';
+import type { Each } from './occasion.ts';
 import type { Selector } from './selector.ts';
 import type { Clause } from './tariff.ts';
 import type { Voice } from './voice.ts';
+import type { Ways } from './ways.ts';
 
 /** A kind, seen without its exact parameter type: a clause carries terms that its own kind has read. */
 interface AnyKind {
@@ -21,6 +23,8 @@ interface AnyKind {
   readonly contradictions?: (terms: unknown) => string[];
   readonly names?: (terms: unknown) => readonly string[];
   readonly mentions?: (terms: unknown) => readonly string[];
+  readonly ways?: (terms: unknown) => Ways;
+  readonly each?: (terms: unknown) => Each;
   readonly rank?: (terms: unknown) => number;
   readonly needs?: (terms: unknown) => readonly string[];
   readonly turns?: (
@@ -59,6 +63,17 @@ export function turnsOf(
   holidays: ReadonlySet<string>,
 ): readonly Temporal.ZonedDateTime[] {
   return kindOf(clause).turns?.(clause.terms, start, holidays) ?? [];
+}
+
+/** Ways of charging of which only one holds; undefined where it says of none. */
+export function waysOf(clause: Clause): Ways | undefined {
+  return kindOf(clause).ways?.(clause.terms);
+}
+
+/** The occasion for which it charges at once. */
+export function eachOf(clause: Clause): Each {
+  const { whole, each } = kindOf(clause);
+  return whole ? 'engagement' : (each?.(clause.terms) ?? 'call');
 }
 
 /** Its place among clauses that work in the same phase. */

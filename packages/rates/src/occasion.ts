@@ -45,6 +45,13 @@ export function occasionOf(
   return each === 'day' ? day : day.slice(0, 7);
 }
 
+/** Whether each occasion of one sort lies in one of another: a day in its week, but no week in one month. */
+export function liesIn(inner: Each, outer: Each): boolean {
+  return (
+    inner === outer || inner === 'call' || outer === 'engagement' || (inner === 'day' && outer !== 'call')
+  );
+}
+
 /** “each”, “a week”, “for the engagement”: as it follows a price. */
 export function sayEach(each: Each): string {
   if (each === 'call') return 'each';

@@ -3,14 +3,19 @@
 import type { Desk } from './desk.ts';
 import { closer, fitsEngagement } from './fit.ts';
 import { type ClauseHead, type Counting, PHASES, type Phase, type Rivalry } from './kind.ts';
-import { countingOf, excludes, kindOf, namesOf, rankOf, rivalryOf } from './kinds.ts';
+import { countingOf, excludes, kindOf, namesOf, rankOf, rivalryOf, waysOf } from './kinds.ts';
 import type { Clause, Tariff } from './tariff.ts';
+import type { Choice } from './ways.ts';
 
 interface Plan {
   readonly steps: readonly Step[];
+  /** The steps before who pays and tax: by what they come to, ways of charging are weighed. */
+  readonly weighing: readonly Step[];
   readonly rivals: Readonly<Record<Rivalry, readonly ClauseHead[]>>;
   /** How the clauses count that count otherwise than as played, by id. */
   readonly counting: ReadonlyMap<string, Counting>;
+  /** Ways of charging of which only one holds. */
+  readonly choices: readonly Choice[];
 }
 
 /** A tariff's clauses in the order of the phases, worked out once for each tariff. */
@@ -21,16 +26,23 @@ export function planOf(tariff: Tariff): Plan {
   if (known) return known;
   const byRank = tariff.clauses.toSorted((one, other) => rankOf(one) - rankOf(other));
   const byPhase = PHASES.flatMap((phase) => byRank.flatMap((clause) => stepOf(clause, phase, tariff)));
+  const steps = afterThoseTheyName(byPhase);
   const plan: Plan = {
-    steps: afterThoseTheyName(byPhase),
-    rivals: { price: rivalsOf(tariff, 'price'), fall: rivalsOf(tariff, 'fall') },
+    steps,
+    weighing: steps.filter(({ phase }) => PHASES.indexOf(phase) < PHASES.indexOf('split')),
+    rivals: {
+      price: rivalsOf(tariff, 'price'),
+      fall: rivalsOf(tariff, 'fall'),
+      absence: rivalsOf(tariff, 'absence'),
+    },
     counting: countingsOf(tariff),
+    choices: choicesOf(tariff),
   };
   plans.set(tariff, plan);
   return plan;
 }
 
-interface Step {
+export interface Step {
   readonly clause: Clause;
   readonly phase: Phase;
   readonly work: (desk: Desk) => void;
@@ -56,7 +68,9 @@ function stepOf(clause: Clause, phase: Phase, { clauses }: Tariff): Step[] {
   if (!act) return [];
   const closerOnes = clauses.filter((other) => excludes(other, clause) && closer(other.for, clause.for));
   const work = (desk: Desk) => {
-    if (closerOnes.some((other) => fitsEngagement(other.for, desk.facts))) return;
+    if (desk.leavesOut(clause.id)) return;
+    if (closerOnes.some((other) => !desk.leavesOut(other.id) && fitsEngagement(other.for, desk.facts)))
+      return;
     act(clause.terms, desk, clause);
   };
   return [{ clause, phase, work }];
@@ -76,4 +90,11 @@ function countingsOf({ clauses }: Tariff): Map<string, Counting> {
       return counting ? [[clause.id, counting] as const] : [];
     }),
   );
+}
+
+function choicesOf({ clauses }: Tariff): Choice[] {
+  return clauses.flatMap((clause) => {
+    const ways = waysOf(clause);
+    return ways ? [{ ...ways, clause }] : [];
+  });
 }

@@ -8,9 +8,10 @@ import { Desk } from './desk.ts';
 import type { Facts } from './facts.ts';
 import type { DepositDue, Drawn, LatePart, LineToOther, PaymentDue, TaxSum } from './findings.ts';
 import type { Line } from './line.ts';
-import { planOf } from './plan.ts';
+import { planOf, type Step } from './plan.ts';
 import type { Tariff } from './tariff.ts';
 import { voice } from './voice.ts';
+import { type Chosen, choose } from './ways.ts';
 
 /** What one payer owes. `total` is what they pay: `net` and the taxes. Minor units. */
 export interface PayerSum {
@@ -119,11 +120,8 @@ function price(
   asOf: Temporal.ZonedDateTime,
   deposit: Desk['deposit'],
 ): Statement {
-  const desk = deskFor(facts, terms, asOf);
-  desk.deposit = deposit;
-  for (const { phase, work } of planOf(terms.tariff).steps)
-    if (phase !== 'deposit' || deposit === undefined) work(desk);
-  return shown(desk, terms.tariff);
+  const { steps } = planOf(terms.tariff);
+  return shown(worked(facts, terms, asOf, { steps, deposit }), terms.tariff);
 }
 
 /** The deposit is reckoned on the fee as agreed. */
@@ -131,9 +129,28 @@ function depositAsAgreed(facts: Facts, terms: Terms, asOf: Temporal.ZonedDateTim
   const { steps } = planOf(terms.tariff);
   const last = steps.findLastIndex(({ phase }) => phase === 'deposit');
   if (last < 0) return undefined;
-  const desk = deskFor(asAgreed(facts), terms, asOf);
-  for (const { work } of steps.slice(0, last + 1)) work(desk);
-  return desk.deposit;
+  const until = { steps: steps.slice(0, last + 1), deposit: undefined };
+  return worked(asAgreed(facts), terms, asOf, until).deposit;
+}
+
+/** The desk when these steps are done; of ways of charging those hold that come to less, or more, without the others. */
+function worked(
+  facts: Facts,
+  terms: Terms,
+  asOf: Temporal.ZonedDateTime,
+  { steps, deposit }: { steps: readonly Step[]; deposit: Desk['deposit'] },
+): Desk {
+  const plan = planOf(terms.tariff);
+  const under = (chosen: Chosen, steps: readonly Step[]) => {
+    const desk = deskFor(facts, terms, asOf, chosen);
+    desk.deposit = deposit;
+    for (const { phase, work } of steps) if (phase !== 'deposit' || deposit === undefined) work(desk);
+    return desk;
+  };
+  return under(
+    choose(plan.choices, (chosen) => under(chosen, plan.weighing)),
+    steps,
+  );
 }
 
 /** Whether a call that was agreed has been played, has fallen or was missed. */
@@ -162,9 +179,14 @@ function open(call: Call): Call {
   return { ...call, standing: { is: 'agreed' } };
 }
 
-function deskFor(facts: Facts, { tariff, locale }: Terms, asOf: Temporal.ZonedDateTime): Desk {
+function deskFor(
+  facts: Facts,
+  { tariff, locale }: Terms,
+  asOf: Temporal.ZonedDateTime,
+  chosen: Chosen,
+): Desk {
   const { rivals, counting } = planOf(tariff);
-  return new Desk(facts, voice(locale, tariff.currency), asOf, rivals, counting);
+  return new Desk(facts, voice(locale, tariff.currency), asOf, rivals, counting, chosen);
 }
 
 function shown(desk: Desk, tariff: Tariff): Statement {

@@ -73,7 +73,7 @@ describe('what is no tariff is refused', () => {
       'with a clause of an unknown kind',
       written([clause('barter', {})]),
       '/clauses/0/kind',
-      '“barter” is not a kind of clause. The kinds are hourly, fixed, package, entitlement, supplement, highest, late-score, change, discount, limit, travel, cost, split, payee, cancellation, deposit, payment, late-payment, tax.',
+      '“barter” is not a kind of clause. The kinds are hourly, fixed, package, entitlement, supplement, highest, either, late-score, change, discount, docking, limit, travel, cost, split, payee, cancellation, deposit, payment, late-payment, tax.',
     ],
     [
       'with a clause named in capitals and blanks',

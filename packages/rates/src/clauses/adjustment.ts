@@ -10,7 +10,7 @@ import { fitsEngagement } from '../fit.ts';
 import type { Item } from '../item.ts';
 import { type ClauseHead, perCurrency } from '../kind.ts';
 import type { Portion } from '../lineage.ts';
-import { EACH, type Occasion, occasions } from '../occasion.ts';
+import { EACH, type Each, type Occasion, occasions } from '../occasion.ts';
 import { capital, sayCalls, sayCharges, sayConditions } from '../phrases.ts';
 import { unitOf, type Voice } from '../voice.ts';
 import { graceContradiction } from './grace.ts';
@@ -88,9 +88,11 @@ export function applyAdjustment(
 /** What a share is taken of. */
 function basesOf(on: readonly string[] | undefined, { desk, clause, category }: Place): Portion[] {
   const own = category === 'discount' ? ['discount'] : ['discount', 'supplement'];
-  const fits = ({ line }: Portion) =>
-    on ? on.includes(line.clause) || !desk.lineage.takesOff(line) : !own.includes(line.category);
-  return desk.portionsOf(clause, on).filter(fits);
+  return desk
+    .portionsOf(clause, on)
+    .filter(({ line }) =>
+      on ? on.includes(line.clause) || !desk.lineage.takesOff(line) : !own.includes(line.category),
+    );
 }
 
 function addShares({ share }: By<'share'>, bases: readonly Portion[], place: Place): void {
@@ -209,6 +211,12 @@ function timeContradictions({ of, beyond, between }: By<'time'>): string[] {
   return of !== 'time beyond' && beyond !== undefined
     ? ['A number of minutes beyond goes with time beyond only: leave it out.']
     : [];
+}
+
+/** The occasion for which an adjustment charges at once. */
+export function adjustmentEach({ by }: Adjustment): Each {
+  if (by.as === 'amount') return by.each;
+  return by.as === 'share' && by.together ? 'engagement' : 'call';
 }
 
 /** What an adjustment's own parameters contradict. */

@@ -4,6 +4,7 @@ import { clauseKind } from '../kind.ts';
 import {
   type Adjustment,
   adjustmentContradictions,
+  adjustmentEach,
   adjustmentSchema,
   applyAdjustment,
   sayAdjustment,
@@ -15,6 +16,7 @@ export const discount = clauseKind({
   help: 'Takes a sum or a share off the calls that meet a condition, such as a student pianist who plays.',
   schema: adjustmentSchema,
   rivalry: () => undefined,
+  each: adjustmentEach,
   sentence: (terms, said) => sayAdjustment(terms, said, 'less'),
   names: (terms) => terms.on ?? [],
   contradictions: (terms) => [...adjustmentContradictions(terms), ...moreThanAll(terms)],

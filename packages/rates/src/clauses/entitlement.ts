@@ -31,6 +31,7 @@ export const entitlement = clauseKind({
   help: 'Hours that a department or presenter covers; they are drawn down call by call and what lies beyond is priced by the other clauses.',
   schema,
   rivalry: () => undefined,
+  each: ({ each }) => each,
   sentence,
   contradictions: ({ minutes, calls, each, rollsOver }) => {
     if (minutes === undefined && calls === undefined)

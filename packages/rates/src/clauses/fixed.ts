@@ -50,6 +50,7 @@ export const fixed = clauseKind({
   schema,
   rivalry: ({ each }) => (isCounted(each) ? undefined : 'price'),
   choice: 'price',
+  each: ({ each }) => (isCounted(each) ? 'engagement' : each),
   sentence,
   contradictions: (terms) => [
     ...bandContradiction(terms.price, terms.band),

@@ -5,6 +5,8 @@ import { change } from './change.ts';
 import { cost } from './cost.ts';
 import { deposit } from './deposit.ts';
 import { discount } from './discount.ts';
+import { docking } from './docking.ts';
+import { either } from './either.ts';
 import { entitlement } from './entitlement.ts';
 import { fixed } from './fixed.ts';
 import { highest } from './highest.ts';
@@ -27,9 +29,11 @@ export const menu = {
   entitlement,
   supplement,
   highest,
+  either,
   'late-score': lateScore,
   change,
   discount,
+  docking,
   limit,
   travel,
   cost,

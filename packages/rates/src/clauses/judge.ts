@@ -1,12 +1,11 @@
 // How a fallen call is judged: forgiven, or by the notice that was given of it or of the whole.
 
-import { dayAt, Temporal, whenOf } from '@colla/calendar';
+import { Temporal } from '@colla/calendar';
 import type { Call } from '@colla/hours';
 import type { Desk } from '../desk.ts';
 import type { ClauseHead } from '../kind.ts';
-import { termOf } from '../term.ts';
 import type { Owes, Verdict } from '../verdict.ts';
-import { type Excuse, forgives } from './excuse.ts';
+import { type Excuse, forgiving } from './excuse.ts';
 import { owedAt, plainly, type Scale, sayNotice } from './scale.ts';
 
 /** By which scale, of what, and what is forgiven. */
@@ -18,25 +17,17 @@ interface Judgement extends Scale {
 /** Judges every fallen call this clause is closest to. */
 export function judge(terms: Judgement, desk: Desk, clause: ClauseHead): void {
   const principal = terms.of === 'engagement' ? fallenPrincipal(desk) : undefined;
-  const forgiven = new Map<string | undefined, Set<string>>();
+  const forgives = forgiving(terms.excused, desk.facts);
   for (const item of desk.fallen(clause)) item.verdict = verdictOn(item.call);
 
   function verdictOn(call: Call): Verdict | undefined {
     const { standing } = call;
     if (standing.is !== 'cancelled' && standing.is !== 'missed') return undefined;
     if (standing.by === 'pianist') return pardoned('the pianist’s own absence', call);
-    if (forgives(terms.excused, standing.reason, wordOf(call), forgivenIn(call)))
-      return pardoned(`forgiven: ${standing.reason}`, call);
+    if (forgives(call)) return pardoned(`forgiven: ${standing.reason}`, call);
     if (standing.is === 'missed')
       return verdict(plainly(terms.noShow ?? terms.otherwise), 'no word came', call);
     return byNotice(call, standing.at);
-  }
-
-  function forgivenIn(call: Call): Set<string> {
-    const span = terms.excused?.each === 'term' ? termOf(call, desk.facts)?.name : undefined;
-    const words = forgiven.get(span) ?? new Set();
-    forgiven.set(span, words);
-    return words;
   }
 
   function pardoned(why: string, call: Call): Verdict {
@@ -56,13 +47,6 @@ export function judge(terms: Judgement, desk: Desk, clause: ClauseHead): void {
     const one = together ?? (owes.owes === 'deposit' ? 'deposit' : call.id);
     return { clause, terms: owes, why, together: one };
   }
-}
-
-/** The word by which a call fell: its instant, or the day of a call that nobody cancelled. */
-function wordOf({ standing, planned }: Call): string {
-  return standing.is === 'cancelled'
-    ? String(standing.at.epochMilliseconds)
-    : dayAt(whenOf(planned).dayNumber);
 }
 
 /**

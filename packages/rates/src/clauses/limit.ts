@@ -31,6 +31,7 @@ export const limit = clauseKind({
   help: 'Holds what some clauses charge between a least and a most: a week that costs no more than so much, the cheaper of hours and week.',
   schema,
   rivalry: () => undefined,
+  each: ({ each }) => each,
   sentence,
   names: (terms) => terms.on ?? [],
   rank,

@@ -37,6 +37,7 @@ export const pack = clauseKind({
   schema,
   rivalry: () => undefined,
   choice: 'price',
+  each: () => 'engagement',
   sentence,
   contradictions: (terms) => bandContradiction(terms.price, terms.band),
   phases: { coverage: cover },

@@ -1,7 +1,13 @@
 // A supplement: a sum, a share or a rate on top, for what meets a condition.
 
 import { clauseKind } from '../kind.ts';
-import { adjustmentContradictions, adjustmentSchema, applyAdjustment, sayAdjustment } from './adjustment.ts';
+import {
+  adjustmentContradictions,
+  adjustmentEach,
+  adjustmentSchema,
+  applyAdjustment,
+  sayAdjustment,
+} from './adjustment.ts';
 
 export const supplement = clauseKind({
   kind: 'supplement',
@@ -9,6 +15,7 @@ export const supplement = clauseKind({
   help: 'Adds a sum, a share, or a rate for time beyond, where a condition is met: a Sunday, playing alone, an evening that runs over.',
   schema: adjustmentSchema,
   rivalry: () => undefined,
+  each: adjustmentEach,
   sentence: (terms, said) => sayAdjustment(terms, said, 'more'),
   names: (terms) => terms.on ?? [],
   contradictions: adjustmentContradictions,
