@@ -110,7 +110,7 @@ function sayAbsence({ call: { kind, label, planned, standing } }: Item, voice: V
   const why = standing.is === 'cancelled' || standing.is === 'missed' ? standing.reason : 'other';
   const word =
     standing.is === 'cancelled'
-      ? sayNotice('hours', standing.at, { start: planned.start, kind }, voice)
+      ? sayNotice('days', standing.at, { start: planned.start, kind }, voice)
       : 'no word came';
   return [label ?? kind, ...(why === 'other' ? [] : [why]), word].join(', ');
 }
