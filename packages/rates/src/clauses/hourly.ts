@@ -1,4 +1,5 @@
-// Time charged by the hour, the half hour, or a service of so many minutes.
+// Time charged by the hour, the half hour, or a service of so many minutes; call by call, or that of a day or a week
+// reckoned together.
 
 import { chargedMinutes } from '@colla/hours';
 import { z } from 'zod';
@@ -6,9 +7,11 @@ import type { Desk } from '../desk.ts';
 import { amountField, bandField, minutesField } from '../fields.ts';
 import { categoryOf, type Item } from '../item.ts';
 import { type ClauseHead, type Counting, clauseKind, perCurrency } from '../kind.ts';
+import { EACH, occasions } from '../occasion.ts';
 import { capital, sayCalls } from '../phrases.ts';
 import { unitOf, type Voice } from '../voice.ts';
 import { bandContradiction, sayBand } from './band.ts';
+import { furtherContradiction, furtherField, type Stretch, stretches } from './further.ts';
 import { graceContradiction } from './grace.ts';
 
 const schema = perCurrency((currency) =>
@@ -23,6 +26,15 @@ const schema = perCurrency((currency) =>
       .enum(['played', 'planned', 'longer', 'from the agreed start'])
       .default('played')
       .meta({ title: 'Time that counts' }),
+    each: z.enum(EACH).default('call').meta({ title: 'Time reckoned together for each' }),
+    further: furtherField(currency, 'minutes'),
+    rest: z
+      .strictObject({
+        minutes: minutesField('Rest (minutes)', { least: 1 }),
+        after: minutesField('In calls longer than (minutes)', { least: 1 }),
+      })
+      .optional()
+      .meta({ title: 'A rest that is not charged' }),
     band: bandField(currency),
   }),
 );
@@ -35,12 +47,18 @@ export const hourly = clauseKind({
   schema,
   rivalry: () => 'price',
   choice: 'price',
+  each: ({ each }) => each,
   sentence,
-  contradictions: (terms) => [...bandContradiction(terms.price, terms.band), ...graceContradiction(terms)],
-  counts: ({ time }) => COUNTINGS[time],
+  contradictions: (terms) => [
+    ...bandContradiction(terms.price, terms.band),
+    ...graceContradiction(terms),
+    ...furtherContradiction(terms.further),
+  ],
+  counts: countingOf,
   phases: {
     rates: (terms, desk, clause) => {
-      for (const item of desk.toPrice(clause)) price(item, terms, desk, clause);
+      for (const { of } of occasions(desk.toPrice(clause), terms.each, ({ call }) => call, desk.facts))
+        priceTogether(of, terms, desk, clause);
     },
   },
   examples: [
@@ -74,6 +92,32 @@ export const hourly = clauseKind({
       given: { calls: ['lesson 60', 'rehearsal 10'] },
       owed: '60.00',
     },
+    {
+      case: 'The first hour of each call at 60.00, what lies beyond at 40.00: an hour and a half is 80.00',
+      terms: { price: '60.00', further: [{ after: 60, price: '40.00' }] },
+      given: { calls: ['lesson 90'] },
+      owed: '80.00',
+    },
+    {
+      case: 'Ten hours a week at 30.00, what lies beyond at 45.00: 11 hours in one week and one in the next are 375.00',
+      terms: { price: '30.00', each: 'week', further: [{ after: 600, price: '45.00' }] },
+      given: { calls: ['2 × rehearsal 330', 'rehearsal 60 on 2026-03-09'] },
+      owed: '375.00',
+    },
+    {
+      case: 'Three short lessons of a day make 70 minutes, charged together as five quarter hours of 40.00',
+      terms: { price: '40.00', each: 'day' },
+      given: {
+        calls: ['lesson 20 at 10:00', 'lesson 20 on 2026-03-02 at 11:00', 'lesson 30 on 2026-03-02 at 12:00'],
+      },
+      owed: '50.00',
+    },
+    {
+      case: 'Half an hour of rest in a call of six hours is not charged: five and a half at 20.00',
+      terms: { price: '20.00', rest: { minutes: 30, after: 300 } },
+      given: { calls: ['rehearsal 360'] },
+      owed: '110.00',
+    },
   ],
 });
 
@@ -84,26 +128,58 @@ const COUNTINGS: Readonly<Record<Terms['time'], Counting | undefined>> = {
   'from the agreed start': ({ played, waited }) => played + waited,
 };
 
-function price(item: Item, terms: Terms, desk: Desk, clause: ClauseHead): void {
-  const { call, counted, covered } = item;
-  // The minimum is for the whole call: what is covered of it is made up already.
+/** Minutes that count by what the terms say, without the rest; a call is never shorter for the rest than where it is due. */
+function countingOf({ time, rest }: Terms): Counting | undefined {
+  const counting = COUNTINGS[time];
+  if (!rest) return counting;
+  return (times) => {
+    const minutes = counting ? counting(times) : times.played;
+    return minutes <= rest.after ? minutes : Math.max(rest.after, minutes - rest.minutes);
+  };
+}
+
+/** Minimum and steps are for all the time of these calls: each call is charged what it adds to those before it. */
+function priceTogether(items: readonly Item[], terms: Terms, desk: Desk, clause: ClauseHead): void {
+  // The minimum is for all of it: what is covered is made up already.
+  const covered = items.reduce((sum, item) => sum + item.covered, 0);
   const minimum = Math.max(0, terms.minimum - covered);
-  const charged = chargedMinutes(Math.max(0, counted - covered), { ...terms, minimum });
-  item.settled = true;
-  if (charged === 0) return;
+  let time = 0;
+  let before = 0;
+  for (const item of items) {
+    time += Math.max(0, item.counted - item.covered);
+    const until = chargedMinutes(time, { ...terms, minimum });
+    item.settled = true;
+    for (const stretch of stretches(before, until, terms.price, terms.further))
+      charge(item, { stretch, before }, terms, desk, clause);
+    before = until;
+  }
+}
+
+function charge(
+  { call, played, counted, covered }: Item,
+  { stretch, before }: { stretch: Stretch; before: number },
+  terms: Terms,
+  desk: Desk,
+  clause: ClauseHead,
+): void {
+  const { voice } = desk;
+  const { count, price, after } = stretch;
+  const name = capital(call.label ?? call.kind);
   desk.charge(clause, {
     category: categoryOf(call),
-    what: capital(call.label ?? call.kind),
+    what: after === undefined ? name : `${name}, beyond ${voice.length(after)}`,
     calls: [call.id],
-    about: call.id,
+    about: after === undefined ? call.id : `${call.id}:${after}`,
     facts: [
-      { name: call.standing.is === 'played' ? 'played' : 'planned', value: desk.voice.minutes(counted) },
-      ...(covered > 0 ? [{ name: 'covered', value: desk.voice.minutes(covered) }] : []),
-      { name: 'charged', value: desk.voice.minutes(charged) },
+      { name: call.standing.is === 'played' ? 'played' : 'planned', value: voice.minutes(played) },
+      ...(counted === played ? [] : [{ name: 'counted', value: voice.minutes(counted) }]),
+      ...(covered > 0 ? [{ name: 'covered', value: voice.minutes(covered) }] : []),
+      ...(before > 0 ? [{ name: 'before it', value: voice.minutes(before) }] : []),
+      { name: 'charged', value: voice.minutes(count) },
     ],
-    quantity: { count: charged, of: terms.per },
+    quantity: { count, of: terms.per },
     unit: unitOf(terms.per),
-    rate: terms.price,
+    rate: price,
   });
 }
 
@@ -115,12 +191,22 @@ function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }):
     `charged ${voice.steps(terms.increment)}${how}`,
     terms.minimum > 0 ? `${voice.length(terms.minimum)} at least` : undefined,
     terms.grace > 0 ? `${terms.grace} minutes over are forgiven` : undefined,
+    terms.each === 'call' ? undefined : `the time of ${ofEach(terms.each)} together`,
+    ...terms.further.map(
+      ({ after, price }) => `beyond ${voice.length(after)} ${voice.rate(price, terms.per)}`,
+    ),
     {
       played: undefined,
       planned: 'as planned',
       longer: 'as planned or as played, whichever is longer',
       'from the agreed start': 'from the agreed start, whoever comes late',
     }[terms.time],
+    terms.rest &&
+      `without a rest of ${voice.length(terms.rest.minutes)} in calls longer than ${voice.length(terms.rest.after)}`,
   ];
   return `${parts.filter((part) => part !== undefined).join(', ')}.${sayBand(terms.band, voice)}`;
+}
+
+function ofEach(each: Terms['each']): string {
+  return each === 'engagement' ? 'the engagement' : `each ${each}`;
 }
