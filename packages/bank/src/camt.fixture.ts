@@ -1,11 +1,4 @@
-// Statements of account for the tests: messages written by hand, and the samples of `examples`.
-
-import { readFileSync } from 'node:fs';
-
-/** The bytes of a sample, as a bank would send them. */
-export function sample(name: string): Uint8Array {
-  return readFileSync(new URL(`../examples/${name}`, import.meta.url));
-}
+// Statements of account for the tests, written by hand.
 
 /** A message of one statement of one account, of the version said. */
 export function message(inside: string, version = '08'): string {

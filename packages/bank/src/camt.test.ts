@@ -1,6 +1,7 @@
+import { readFileSync } from 'node:fs';
 import { granted, refused } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
-import { balance, entry, message, sample, told } from './camt.fixture.ts';
+import { balance, entry, message, told } from './camt.fixture.ts';
 import { readCamt } from './camt.ts';
 import type { BankStatement } from './entry.ts';
 import { textOf } from './text.ts';
@@ -9,7 +10,8 @@ const BOOKED = { currency: 'EUR', reversal: false, references: [] } as const;
 
 /** The statements of a sample, days as text so that they compare. */
 function read(name: string) {
-  return plain(granted(readCamt(granted(textOf(sample(name))))));
+  const bytes = readFileSync(new URL(`../examples/${name}`, import.meta.url));
+  return plain(granted(readCamt(granted(textOf(bytes)))));
 }
 
 function plain(statements: readonly BankStatement[]) {
