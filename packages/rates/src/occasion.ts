@@ -1,6 +1,6 @@
 // How often something is owed: for each call, day, week, month or term in which there is one, or once for the whole.
 
-import { dayAt, mondayOf, whenOf } from '@colla/calendar';
+import { dayAt, mondayOf, Temporal, whenOf } from '@colla/calendar';
 import type { Call } from '@colla/hours';
 import type { Facts } from './facts.ts';
 import { groupsOf } from './groups.ts';
@@ -29,6 +29,31 @@ export function occasions<T>(
   const found = groupsOf(things, (thing) => occasionOf(callOf(thing), each, facts));
   return [...found].map(([about, of]) => (about === undefined ? { of } : { about, of }));
 }
+
+/**
+ * These days, weeks or months, and those between the first and the last of them in which there is nothing. Other sorts
+ * of occasion have none between.
+ */
+export function withThoseBetween<T>(found: readonly Occasion<T>[], each: Each): Occasion<T>[] {
+  const step = BETWEEN[each];
+  const abouts = found.flatMap(({ about }) => about ?? []).toSorted();
+  const [first] = abouts;
+  const last = abouts.at(-1);
+  if (!step || first === undefined || last === undefined) return [...found];
+  const known = new Map(found.map((occasion) => [occasion.about, occasion]));
+  const all: Occasion<T>[] = [];
+  for (let day = Temporal.PlainDate.from(first.padEnd(10, '-01')); ; day = day.add(step)) {
+    const about = day.toString().slice(0, first.length);
+    if (about > last) return all;
+    all.push(known.get(about) ?? { about, of: [] });
+  }
+}
+
+const BETWEEN: Readonly<Partial<Record<Each, Temporal.DurationLike>>> = {
+  day: { days: 1 },
+  week: { weeks: 1 },
+  month: { months: 1 },
+};
 
 /** The word that tells a call's occasion from others of its kind; none for the whole, and outside every term. */
 export function occasionOf(

@@ -90,7 +90,7 @@ const ordinals = new Intl.PluralRules('en', { type: 'ordinal' });
 const ENDINGS: Readonly<Record<string, string>> = { one: 'st', two: 'nd', few: 'rd' };
 
 /** “up to 20 minutes”, “21 minutes or more”, “10 to 20 minutes”, “3”. */
-function sayRange({ from, to }: Range, unit?: string): string {
+export function sayRange({ from, to }: Range, unit?: string): string {
   const of = (figure: number) => (unit ? `${figure} ${unit}${figure === 1 ? '' : 's'}` : String(figure));
   if (from === undefined) return `up to ${of(to ?? 0)}`;
   if (to === undefined) return `${of(from)} or more`;

@@ -1,24 +1,17 @@
 // A fixed fee: for each call, day, week, month or term, for the whole engagement, or for each work, page or minute
 // of music; with time included and a rate beyond.
 
-import { chargedMinutes, principalCall } from '@colla/hours';
 import { z } from 'zod';
-import type { Desk } from '../desk.ts';
-import type { Facts, WorkFacts } from '../facts.ts';
 import { amountField, bandField, minutesField, wordsField } from '../fields.ts';
-import { fitsEngagement } from '../fit.ts';
-import { categoryOf, type Item } from '../item.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
-import { EACH, type Occasion, occasions, sayEach } from '../occasion.ts';
-import { capital, plural, sayCalls, sayConditions } from '../phrases.ts';
-import { minutesOfMusic } from '../selector.ts';
-import { unitOf, type Voice } from '../voice.ts';
+import { EACH, liesIn, sayEach } from '../occasion.ts';
+import { capital, ordinal, sayCalls, sayConditions } from '../phrases.ts';
+import type { Voice } from '../voice.ts';
 import { bandContradiction, sayBand } from './band.ts';
+import { COUNTED, isCounted, sayWorks, worksSchema } from './counted.ts';
+import { priceCalls, priceCounted, priceOccasions } from './fee.ts';
+import { furtherContradiction, furtherField } from './further.ts';
 import { graceContradiction } from './grace.ts';
-
-/** What is counted over the programme and its soloists, and not over calls. */
-const COUNTED = ['work', 'requested work', 'minute of music', 'page', 'soloist'] as const;
-type Counted = (typeof COUNTED)[number];
 
 const schema = perCurrency((currency) =>
   z.strictObject({
@@ -38,10 +31,21 @@ const schema = perCurrency((currency) =>
       })
       .optional()
       .meta({ title: 'Time beyond what is included' }),
+    further: furtherField(currency, 'count'),
+    within: z
+      .enum(['day', 'week', 'month', 'term', 'engagement'])
+      .default('engagement')
+      .meta({ title: 'Counted anew for each' }),
+    through: z
+      .boolean()
+      .default(false)
+      .meta({ title: 'Also where there is none, from the first to the last' }),
+    works: worksSchema.optional().meta({ title: 'Only these works' }),
     band: bandField(currency),
   }),
 );
-type Terms = z.output<ReturnType<typeof schema>>;
+export type FixedTerms = z.output<ReturnType<typeof schema>>;
+type Terms = FixedTerms;
 
 export const fixed = clauseKind({
   kind: 'fixed',
@@ -61,12 +65,13 @@ export const fixed = clauseKind({
     ...(terms.beyond && terms.each !== 'call'
       ? ['Only a fee for each call can include time: charge it for each call.']
       : []),
+    ...furtherContradiction(terms.further),
+    ...countingContradictions(terms),
   ],
   phases: {
     rates: (terms, desk, clause) => {
       if (isCounted(terms.each)) priceCounted(terms, terms.each, desk, clause);
-      else if (terms.each === 'call')
-        for (const item of desk.toPrice(clause)) priceCall(item, terms, desk, clause);
+      else if (terms.each === 'call') priceCalls(terms, desk, clause);
       else priceOccasions(terms, terms.each, desk, clause);
     },
   },
@@ -116,107 +121,55 @@ export const fixed = clauseKind({
       given: { works: ['Song', 'Aria, requested', 'Hymn, requested'] },
       owed: '60.00',
     },
+    {
+      case: 'The first service of a day is 150.00, each further one that day 100.00',
+      terms: { price: '150.00', further: [{ after: 1, price: '100.00' }], within: 'day' },
+      given: { calls: ['service 60 at 09:00', 'service 60 on 2026-03-02 at 11:00', 'service 60'] },
+      owed: '400.00',
+    },
+    {
+      case: 'Ten candidates at 20.00, those beyond at 15.00: thirteen are 245.00',
+      terms: { price: '20.00', each: 'soloist', further: [{ after: 10, price: '15.00' }] },
+      given: { calls: ['exam 180'], sharers: 13 },
+      owed: '245.00',
+    },
+    {
+      case: 'A retainer of 80.00 a month from the first to the last: March, April without a call, and May',
+      terms: { price: '80.00', each: 'month', through: true, what: 'Retainer' },
+      given: { calls: ['lesson 60 on 2026-03-10', 'lesson 60 on 2026-05-12'] },
+      owed: '240.00',
+    },
+    {
+      case: 'Preparation is 25.00 for each hard work longer than ten minutes: one of three is both',
+      terms: { price: '25.00', each: 'work', works: { minutes: { from: 11 }, difficulties: ['hard'] } },
+      given: { works: ['Sonata, 22 min, difficulty hard', 'Study, 3 min, difficulty hard', 'Suite, 18 min'] },
+      owed: '25.00',
+    },
   ],
 });
 
-function isCounted(each: Terms['each']): each is Counted {
-  return COUNTED.some((counted) => counted === each);
-}
-
-function priceCall(item: Item, terms: Terms, desk: Desk, clause: ClauseHead): void {
-  const { call } = item;
-  item.settled = true;
-  desk.charge(clause, {
-    category: categoryOf(call),
-    what: terms.what ?? capital(call.label ?? call.kind),
-    calls: [call.id],
-    about: call.id,
-    quantity: { count: 1, of: 1 },
-    unit: call.kind,
-    rate: terms.price,
-  });
-  if (terms.beyond && terms.includes !== undefined)
-    chargeBeyond(item, { ...terms.beyond, includes: terms.includes }, desk, clause);
-}
-
-function chargeBeyond(
-  item: Item,
-  terms: NonNullable<Terms['beyond']> & { includes: number },
-  desk: Desk,
-  clause: ClauseHead,
-): void {
-  const { call, covered, played } = item;
-  const beyond = Math.max(0, played - covered - terms.includes);
-  const charged = chargedMinutes(beyond, { ...terms, minimum: 0, round: 'up' });
-  if (charged === 0) return;
-  desk.charge(clause, {
-    category: categoryOf(call),
-    what: `${capital(call.label ?? call.kind)}, time beyond ${desk.voice.length(terms.includes)}`,
-    calls: [call.id],
-    about: `${call.id}:beyond`,
-    facts: [
-      { name: 'played', value: desk.voice.minutes(played) },
-      ...(covered > 0 ? [{ name: 'covered', value: desk.voice.minutes(covered) }] : []),
-      { name: 'included', value: desk.voice.minutes(terms.includes) },
-      { name: 'charged', value: desk.voice.minutes(charged) },
-    ],
-    quantity: { count: charged, of: terms.per },
-    unit: unitOf(terms.per),
-    rate: terms.price,
-  });
-}
-
-/**
- * One fee for all the calls of a day, week, month or term, or of the whole, that no closer clause prices. Without
- * any calls, the whole is owed once, and a term for each the place has told: a stipend.
- */
-function priceOccasions(
-  terms: Terms,
-  each: Exclude<Terms['each'], 'call' | Counted>,
-  desk: Desk,
-  clause: ClauseHead,
-): void {
-  const alone = desk.withoutCalls && fitsEngagement(clause.for, desk.facts);
-  const due: Occasion<Item>[] = alone
-    ? desk.withoutAny(each)
-    : occasions(desk.toPrice(clause), each, ({ call }) => call, desk.facts);
-  for (const occasion of due) {
-    const calls = occasion.of.map(({ call }) => call);
-    const principal = principalCall(calls);
-    for (const item of occasion.of) item.settled = true;
-    desk.charge(clause, {
-      category: principal ? categoryOf(principal) : 'performance',
-      what: terms.what ?? capital(each),
-      calls: calls.map(({ id }) => id),
-      ...(occasion.about === undefined ? {} : { about: occasion.about }),
-      quantity: { count: 1, of: 1 },
-      unit: each,
-      rate: terms.price,
-    });
-  }
-}
-
-/** Owed where the engagement leaves anything to pay: for an engagement that fell in time nothing is prepared. */
-function priceCounted(terms: Terms, each: Counted, desk: Desk, clause: ClauseHead): void {
-  const { count, works } = counted(each, desk.facts);
-  if (count === 0 || !desk.stands || !fitsEngagement(clause.for, desk.facts)) return;
-  desk.charge(clause, {
-    category: 'other',
-    what: terms.what ?? capital(each === 'minute of music' ? each : plural(each)),
-    facts: works.length > 0 ? [{ name: 'works', value: works.map((work) => work.title).join('; ') }] : [],
-    quantity: { count, of: 1 },
-    unit: each,
-    rate: terms.price,
-  });
-}
-
-/** How many there are, and the works they were counted over. */
-function counted(each: Counted, facts: Facts): { count: number; works: readonly WorkFacts[] } {
-  if (each === 'soloist') return { count: facts.sharers, works: [] };
-  const works = facts.programme.filter(({ requested }) => each !== 'requested work' || requested);
-  if (each === 'minute of music') return { count: minutesOfMusic(facts), works };
-  if (each === 'page') return { count: works.reduce((sum, { pages = 0 }) => sum + pages, 0), works };
-  return { count: works.length, works };
+/** What is counted, and anew for what, must go together. */
+function countingContradictions({ each, within, further, through, works }: Terms): string[] {
+  const ofWorks = isCounted(each) && each !== 'soloist' && each !== 'hold';
+  return [
+    ...(further.length > 0 && each === 'engagement'
+      ? ['There is one fee for the engagement and none further: charge it for each call, day or work.']
+      : []),
+    ...(isCounted(each) || liesIn(each, within)
+      ? []
+      : [`A ${each} is no part of one ${within}: count them anew for a longer time.`]),
+    ...(isCounted(each) && within !== 'engagement'
+      ? [`What is counted for each ${each} is counted once: leave out for what it is counted anew.`]
+      : []),
+    ...(through && each !== 'day' && each !== 'week' && each !== 'month'
+      ? [
+          'Only days, weeks and months lie between others: charge it for one of them, or leave out those without calls.',
+        ]
+      : []),
+    ...(works && !ofWorks
+      ? ['Works are chosen, but something else is counted: charge it for each work, page or minute of music.']
+      : []),
+  ];
 }
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
@@ -226,13 +179,35 @@ function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }):
   const further = beyond
     ? `; time beyond is ${voice.rate(beyond.price, beyond.per)}, charged ${voice.steps(beyond.increment)}${beyond.grace > 0 ? `, ${beyond.grace} minutes over are forgiven` : ''}`
     : '';
-  return `${subject(terms, said)}${included}${further}.${sayBand(band, voice)}`;
+  return `${subject(terms, said)}${included}${further}${sayFurther(terms, voice)}${sayThrough(terms)}.${sayBand(band, voice)}`;
 }
 
-function subject({ price, each, what }: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
+function sayFurther({ further, each, within }: Terms, voice: Voice): string {
+  if (further.length === 0) return '';
+  const one = isCounted(each) || each === 'call' ? 'one' : each;
+  const of = within === 'engagement' ? '' : ` of a ${within}`;
+  const steps = further.map(({ after, price }, index) => {
+    const until = further[index + 1]?.after;
+    const which =
+      until === undefined
+        ? `from the ${ordinal(after + 1)}${of} on`
+        : `from the ${ordinal(after + 1)}${of} to the ${ordinal(until)}`;
+    return `${which} ${voice.money(price)} for each ${one}`;
+  });
+  return `; ${voice.list(steps)}`;
+}
+
+function sayThrough({ through, each }: Terms): string {
+  return through ? `, also for a ${each} without any between the first and the last` : '';
+}
+
+function subject(
+  { price, each, what, works }: Terms,
+  said: { voice: Voice; for: ClauseHead['for'] },
+): string {
   const { voice } = said;
   if (each === 'engagement' || isCounted(each)) {
-    const unit = each === 'engagement' ? sayEach(each) : `for each ${each}`;
+    const unit = each === 'engagement' ? sayEach(each) : `for each ${each}${sayWorks(works, voice)}`;
     return `${capital(what ?? 'fee')}${sayConditions(said.for, voice)}: ${voice.money(price)} ${unit}`;
   }
   const calls = sayCalls(said.for, voice);
