@@ -8,6 +8,8 @@ export interface Drawing {
   readonly begins: Temporal.ZonedDateTime;
   /** Corners from left to right; x and y from 0 to 1, y upwards. */
   readonly corners: readonly (readonly [x: number, y: number])[];
+  /** Where each step begins, by its rehearsal letter. */
+  readonly steps: readonly { readonly letter: string; readonly x: number }[];
   /** The amount at the top, in minor units. */
   readonly top: bigint;
 }
@@ -30,5 +32,12 @@ export function drawCurve(curve: readonly CurveStep[], until: Temporal.ZonedDate
       [x(next), y(total)],
     ] as const;
   });
-  return { begins, corners, top };
+  const steps = curve.map(({ from }, at) => ({ letter: letterOf(at), x: x(from.epochMilliseconds) }));
+  return { begins, corners, steps, top };
+}
+
+/** Rehearsal letters as a score has them: A to Z, then AA, BB and so on. */
+export function letterOf(at: number): string {
+  const letter = String.fromCharCode(65 + (at % 26));
+  return letter.repeat(Math.floor(at / 26) + 1);
 }

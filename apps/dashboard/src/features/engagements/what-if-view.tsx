@@ -1,100 +1,108 @@
-// What if: what one call would come to cancelled, longer, or with late music, and what cancelling it all costs when.
+// What if: what one call would come to cancelled, moved, longer, with late music or paid late; and what cancelling it
+// all costs when.
 import type { Temporal } from '@colla/calendar';
-import { toDecimal } from '@colla/money';
-import { cancellationCurve, type Facts, readTariff, type Terms } from '@colla/rates';
+import { cancellationCurve, type Facts, readTariff, statement, type Terms } from '@colla/rates';
 import { refused } from '@colla/refusal';
 import type { EngagementWholeJson, OrganisationJson } from '@colla/wire';
 import { useMemo, useState } from 'react';
 import { whatIf as say } from '../../catalogue/what-if.ts';
-import { sayDay, sayTime } from '../../locale.ts';
-import { Choice, type Column, Figure, Part, Table } from '../../ui/index.ts';
+import { Choice, Opens, Part, type Why } from '../../ui/index.ts';
 import { CurveView } from './curve-view.tsx';
 import { factsOf } from './facts.ts';
 import { callName } from './names.ts';
-import { type Case, callsAhead, casesOf } from './what-if.ts';
+import { type Priced, pricedHere } from './priced.ts';
+import { callsAhead, casesOf } from './what-if.ts';
+import { askedOfCall, debtsOf, questionOf, startAsking } from './what-if-asked.ts';
 import './what-if.css';
+import { WhatIfFields } from './what-if-fields.tsx';
+import { WhatIfTable } from './what-if-table.tsx';
+
+/** How the page explains a statement, and what cancelling everything would leave of it. */
+export interface WhatIfWhys {
+  readonly whole: (of: Priced) => Why;
+  readonly cancelled: (of: Priced) => Why;
+}
 
 interface WhatIfProps {
   engagement: EngagementWholeJson;
   organisation: OrganisationJson;
   now: Temporal.ZonedDateTime;
+  whys: WhatIfWhys;
 }
 
 /** Only for what is agreed and still ahead. */
-export function WhatIf({ engagement, organisation, now }: WhatIfProps) {
+export function WhatIf({ engagement, organisation, now, whys }: WhatIfProps) {
   const { agreement } = engagement;
-  const { holidays, locale } = organisation;
+  const { locale } = organisation;
   const read = useMemo(() => agreement && readTariff(agreement.written), [agreement]);
-  const facts = useMemo(() => factsOf(engagement, holidays), [engagement, holidays]);
+  const facts = useMemo(() => factsOf(engagement, organisation), [engagement, organisation]);
   if (!read || refused(read) || engagement.stage !== 'agreed') return null;
   if (callsAhead(facts, now).length === 0) return null;
+  const terms = { tariff: read, locale };
+  const priced = (of: ReturnType<typeof statement>) =>
+    pricedHere({ tariff: read, statement: of }, engagement, organisation);
   return (
     <Part title={say('title')}>
       <p className="aside">{say('under')}</p>
-      <Cases engagement={engagement} facts={facts} terms={{ tariff: read, locale }} now={now} />
+      <Answers engagement={engagement} facts={facts} terms={terms} now={now} priced={priced} whys={whys} />
     </Part>
   );
 }
 
-interface CasesProps {
-  engagement: EngagementWholeJson;
+interface AnswersProps extends Pick<WhatIfProps, 'engagement' | 'now' | 'whys'> {
   facts: Facts;
   terms: Terms;
-  now: Temporal.ZonedDateTime;
+  priced: (of: ReturnType<typeof statement>) => Priced;
 }
 
-function Cases({ engagement, facts, terms, now }: CasesProps) {
+function Answers({ engagement, facts, terms, now, priced, whys }: AnswersProps) {
   const ahead = callsAhead(facts, now);
-  const [chosen, setChosen] = useState(ahead[0]?.id ?? '');
   const [next] = ahead;
-  const call = ahead.find(({ id }) => id === chosen) ?? next;
-  if (!call || !next) return null;
+  const [draft, setDraft] = useState(() => next && startAsking(next));
+  const call = ahead.find(({ id }) => id === draft?.call) ?? next;
+  if (!draft || !call || !next) return null;
   const options = engagement.calls
     .filter(({ id }) => ahead.some((call) => call.id === id))
     .map((call) => ({ value: call.id, label: callName(call) }));
+  const choose = (id: string) => {
+    const chosen = ahead.find((call) => call.id === id);
+    if (chosen) setDraft(askedOfCall(draft, chosen));
+  };
   const at = now.withTimeZone(call.planned.start.timeZoneId);
-  // Once it begins it cannot be cancelled any more.
-  const until = next.planned.start.subtract({ milliseconds: 1 });
+  const debts = debtsOf(engagement, { facts, statement: statement(facts, terms, now) }, now.toPlainDate());
   return (
     <>
       {options.length > 1 && (
-        <Choice label={say('call')} value={call.id} options={options} onChoose={setChosen} />
+        <Choice label={say('call')} value={call.id} options={options} onChoose={choose} />
       )}
-      <CaseTable cases={casesOf(facts, terms, call, at)} currency={terms.tariff.currency} />
-      <CurveView
-        curve={cancellationCurve(facts, terms, { from: now.withTimeZone(until.timeZoneId), until })}
-        until={next.planned.start}
-        currency={terms.tariff.currency}
+      <Opens summary={<span>{say('otherwise')}</span>}>
+        <WhatIfFields asked={draft} onChange={(to) => setDraft({ ...draft, ...to })} />
+      </Opens>
+      <WhatIfTable
+        cases={casesOf(facts, terms, questionOf(draft, call, debts), at)}
+        whole={(of) => whys.whole(priced(of))}
+        sentences={engagement.agreement?.sentences ?? []}
       />
+      <Curve facts={facts} terms={terms} now={now} until={next.planned.start} priced={priced} whys={whys} />
     </>
   );
 }
 
-function CaseTable({ cases, currency }: { cases: readonly Case[]; currency: Terms['tariff']['currency'] }) {
-  const stands = cases.find(({ name }) => name === 'stands')?.total ?? 0n;
-  const figure = (amount: bigint) => <Figure amount={toDecimal(amount, currency)} currency={currency} bare />;
-  const columns: Column<Case>[] = [
-    { key: 'what', head: say('what'), cell: (of) => <CaseName of={of} /> },
-    { key: 'total', head: say('total'), figure: true, cell: ({ total }) => figure(total) },
-    {
-      key: 'difference',
-      head: say('difference'),
-      figure: true,
-      cell: ({ total }) => figure(total - stands),
-    },
-  ];
-  return (
-    <Table caption={say('title')} captionUnseen columns={columns} rows={cases} rowKey={({ name }) => name} />
-  );
+interface CurveProps extends Omit<AnswersProps, 'engagement'> {
+  /** When the first call begins. */
+  until: Temporal.ZonedDateTime;
 }
 
-function CaseName({ of: { name, at, why } }: { of: Case }) {
-  const text = at?.toString() ?? '';
-  const said = at ? { day: sayDay(text, 'weekday'), time: sayTime(text) } : {};
+function Curve({ facts, terms, now, until, priced, whys }: CurveProps) {
+  const from = now.withTimeZone(until.timeZoneId);
+  // Once it begins it cannot be cancelled any more.
+  const curve = cancellationCurve(facts, terms, { from, until: until.subtract({ milliseconds: 1 }) });
   return (
-    <span className="what-if-case">
-      <span>{say(name, said)}</span>
-      {why.length > 0 && <span className="aside">{why.join('; ')}</span>}
-    </span>
+    <CurveView
+      curve={curve}
+      until={until}
+      currency={terms.tariff.currency}
+      whyOf={({ from }) => whys.cancelled(priced(statement(facts, terms, from)))}
+    />
   );
 }

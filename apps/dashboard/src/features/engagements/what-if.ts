@@ -1,17 +1,58 @@
 // What an engagement would come to if something happened: each case is the statement over facts as they would be.
 
 import { Temporal } from '@colla/calendar';
-import type { Call } from '@colla/hours';
-import { type Clause, dueOn, type Facts, type Statement, statement, type Terms } from '@colla/rates';
+import type { Call, Reason, Who } from '@colla/hours';
+import {
+  type Clause,
+  type Debt,
+  dueOn,
+  type Facts,
+  type LateCharge,
+  latePayment,
+  type Statement,
+  statement,
+  type Terms,
+} from '@colla/rates';
+import { refused } from '@colla/refusal';
 import { fallOf } from './falling.ts';
+import { shiftOf } from './moving.ts';
 
-export type CaseName = 'stands' | 'fallsNow' | 'fallsTomorrow' | 'fallsFriday' | 'longer' | 'lateScores';
+export type CaseName =
+  | 'stands'
+  | 'fallsNow'
+  | 'fallsTomorrow'
+  | 'fallsFriday'
+  | 'fallsThen'
+  | 'longer'
+  | 'moved'
+  | 'lateScores'
+  | 'latePaid';
+
+/** What is asked: of which call, who would say so and why, on a day of one's choice, and how late things come. */
+export interface Question {
+  readonly call: Call;
+  readonly by: Who;
+  readonly reason: Reason;
+  /** When word might come; nothing where it cannot be read. */
+  readonly saidAt: Temporal.ZonedDateTime | undefined;
+  /** When the call might begin instead; it lasts as long as it would. */
+  readonly movedTo: Temporal.ZonedDateTime | undefined;
+  readonly scoresLateDays: number;
+  readonly paidLateDays: number;
+  /** What is to be paid, and by when. */
+  readonly debts: readonly Omit<Debt, 'on'>[];
+}
 
 /** One case and what it comes to, in minor units. */
 export interface Case {
   readonly name: CaseName;
-  /** When word would come, where it is a cancellation. */
+  /** When word would come, or the call would begin. */
   readonly at?: Temporal.ZonedDateTime;
+  /** How many days late. */
+  readonly days?: number;
+  readonly statement: Statement;
+  /** What a late payment costs on top, debt by debt. */
+  readonly charges: readonly LateCharge[];
   readonly total: bigint;
   /** What follows beside money, or how a fallen call is judged: “cancelled 30 h before the exam”. */
   readonly why: readonly string[];
@@ -25,32 +66,47 @@ export function callsAhead({ calls }: Facts, now: Temporal.ZonedDateTime): Call[
 }
 
 /** What can happen to one call that is ahead; the first case is that nothing does. */
-export function casesOf(facts: Facts, terms: Terms, call: Call, now: Temporal.ZonedDateTime): Case[] {
+export function casesOf(facts: Facts, terms: Terms, asked: Question, now: Temporal.ZonedDateTime): Case[] {
   const asAgreed = statement(facts, terms, now);
-  const falls = wordsAhead(now)
-    .filter(({ at }) => isBefore(at, call.planned.start))
-    .map(({ name, at }): Case => {
-      const { after, why } = fallOf(facts, terms, { call: call.id, at, by: 'payer', reason: 'other' }, at);
-      return { name, at, total: after.total, why };
-    });
-  const longer = statement({ ...facts, calls: facts.calls.map(anHourMore(call)) }, terms, now);
+  const longer = statement({ ...facts, calls: facts.calls.map(anHourMore(asked.call)) }, terms, now);
   return [
-    { name: 'stands', total: asAgreed.total, why: [] },
-    ...falls,
-    { name: 'longer', total: longer.total, why: [] },
-    ...lateScores(facts, terms, now),
+    caseOf('stands', asAgreed),
+    ...falls(facts, terms, asked, now),
+    caseOf('longer', longer),
+    ...moved(facts, terms, asked, now),
+    ...lateScores(facts, terms, asked, now),
+    ...latePaid(facts, terms, asked, asAgreed),
   ];
 }
 
-/** Now, at the same time tomorrow and on Friday; Friday is left out where it is tomorrow, and is next week's today. */
-function wordsAhead(now: Temporal.ZonedDateTime): { name: CaseName; at: Temporal.ZonedDateTime }[] {
+function caseOf(name: CaseName, of: Statement, more: Partial<Case> = {}): Case {
+  return { name, statement: of, charges: [], total: of.total, why: [], ...more };
+}
+
+function falls(facts: Facts, terms: Terms, asked: Question, now: Temporal.ZonedDateTime): Case[] {
+  const { call, by, reason } = asked;
+  return wordsAhead(now, asked.saidAt)
+    .filter(({ at }) => isBefore(at, call.planned.start))
+    .map(({ name, at }): Case => {
+      const { after, why } = fallOf(facts, terms, { call: call.id, at, by, reason }, at);
+      return caseOf(name, after, { at, why });
+    });
+}
+
+/**
+ * Now, at the same time tomorrow and on Friday; Friday is left out where it is tomorrow, and is next week's today. And
+ * when one likes, from now on.
+ */
+function wordsAhead(now: Temporal.ZonedDateTime, saidAt: Temporal.ZonedDateTime | undefined) {
   const tomorrow = now.add({ days: 1 });
   const friday = now.add({ days: (12 - now.dayOfWeek) % 7 || 7 });
-  return [
+  const words: { name: CaseName; at: Temporal.ZonedDateTime }[] = [
     { name: 'fallsNow', at: now },
     { name: 'fallsTomorrow', at: tomorrow },
     ...(friday.equals(tomorrow) ? [] : [{ name: 'fallsFriday' as const, at: friday }]),
   ];
+  if (!saidAt || !isBefore(now, saidAt)) return words;
+  return [...words, { name: 'fallsThen' as const, at: saidAt }];
 }
 
 function isBefore(one: Temporal.ZonedDateTime, other: Temporal.ZonedDateTime): boolean {
@@ -64,16 +120,27 @@ function anHourMore(one: Call) {
       : call;
 }
 
-/** All the music a week after the first day by which it is wanted; nothing where no clause wants it by a day. */
-function lateScores(facts: Facts, terms: Terms, now: Temporal.ZonedDateTime): Case[] {
+/** By the word of whoever would cancel, said now; as long as it was to be. */
+function moved(facts: Facts, terms: Terms, asked: Question, now: Temporal.ZonedDateTime): Case[] {
+  const { call, by, movedTo } = asked;
+  if (!movedTo) return [];
+  const lasts = call.planned.start.until(call.planned.end);
+  const to = { start: movedTo, end: movedTo.add(lasts) };
+  const { after } = shiftOf(facts, terms, { call: call.id, to, at: now, by }, now);
+  return [caseOf('moved', after, { at: movedTo })];
+}
+
+/** All the music so many days after the first day by which it is wanted; nothing where no clause wants it by a day. */
+function lateScores(facts: Facts, terms: Terms, asked: Question, now: Temporal.ZonedDateTime): Case[] {
   const clause = terms.tariff.clauses.find((clause) => clause.kind === 'late-score');
-  if (!clause || facts.programme.length === 0) return [];
+  const days = asked.scoresLateDays;
+  if (!clause || facts.programme.length === 0 || days < 1) return [];
   const programme = facts.programme.map((work) => {
     const wanted = wantedOn(clause, work, facts);
-    return wanted ? { ...work, part: { receivedOn: wanted.add({ days: 7 }) } } : work;
+    return wanted ? { ...work, part: { receivedOn: wanted.add({ days }) } } : work;
   });
-  const late: Statement = statement({ ...facts, programme }, terms, now);
-  return [{ name: 'lateScores', total: late.total, why: [...new Set(late.late.map(({ means }) => means))] }];
+  const late = statement({ ...facts, programme }, terms, now);
+  return [caseOf('lateScores', late, { days, why: [...new Set(late.late.map(({ means }) => means))] })];
 }
 
 type LateScore = Extract<Clause, { kind: 'late-score' }>;
@@ -83,4 +150,23 @@ function wantedOn({ terms }: LateScore, { difficulty }: Facts['programme'][numbe
   return dueOn([{ event: terms.before, days: 0 }], facts)?.subtract({
     days: (terms.steps[0]?.days ?? 0) + earlier,
   });
+}
+
+/** Everything that is to be paid, paid so many days after it is due; nothing where the terms say nothing of that. */
+function latePaid(
+  facts: Facts,
+  terms: Terms,
+  { debts, paidLateDays: days }: Question,
+  asAgreed: Statement,
+): Case[] {
+  if (days < 1) return [];
+  const answers = debts.flatMap((debt) => {
+    const answer = latePayment(facts, terms, { ...debt, on: debt.dueOn.add({ days }) });
+    return answer === undefined ? [] : [answer];
+  });
+  if (answers.length === 0) return [];
+  const charges = answers.flatMap((answer) => (refused(answer) ? [] : [answer]));
+  const why = answers.flatMap((answer) => (refused(answer) ? [answer.sentence] : [answer.arithmetic]));
+  const total = charges.reduce((sum, charge) => sum + charge.total, asAgreed.total);
+  return [caseOf('latePaid', asAgreed, { days, charges, total, why: [...new Set(why)] })];
 }

@@ -79,6 +79,12 @@ export function cancelledWhy({ total, lines }: NonNullable<StatementJson['ifCanc
   return { ...summed(say('ifCancelled'), total, parts, of), facts: [say('ifCancelledFacts')] };
 }
 
+/** What cancelling everything would leave; where nothing can be cancelled any more, the statement as it is. */
+export function ifCancelledWhy(of: Reckoned): Why {
+  const { ifCancelled } = of.statement;
+  return ifCancelled ? cancelledWhy(ifCancelled, of) : statementWhy(of);
+}
+
 /** The monthly parts of what one payer owes: each is explained by the whole that it is a part of. */
 export function instalmentsWhy(part: PayerPart, of: Reckoned): Why | undefined {
   const { payment, currency } = of.statement;
