@@ -16,6 +16,7 @@ import { Stages } from '../features/engagements/stages.tsx';
 import { belowNought, isMore, stepReached } from '../features/engagements/steps.ts';
 import { WhatIf } from '../features/engagements/what-if-view.tsx';
 import { StatementView } from '../features/statements/statement-view.tsx';
+import { ifCancelledWhy, statementWhy } from '../features/statements/whys.ts';
 import { sayDay } from '../locale.ts';
 import { Button, Page, Part, Shown } from '../ui/index.ts';
 import { type Asked, EngagementDialog } from './engagement-dialog.tsx';
@@ -90,7 +91,12 @@ function Whole({ engagement, organisation, answer, statement }: AllProps) {
             <Terms engagement={engagement} />
             {statement}
           </Part>
-          <WhatIf engagement={engagement} organisation={organisation} now={now} />
+          <WhatIf
+            engagement={engagement}
+            organisation={organisation}
+            now={now}
+            whys={{ whole: statementWhy, cancelled: ifCancelledWhy }}
+          />
           <Money
             engagement={engagement}
             today={today}
