@@ -96,7 +96,7 @@ interface ComparedProps {
 }
 
 function Compared({ one, other, zone }: ComparedProps) {
-  const [example, setExample] = useState(() => startingExamples(one).whole);
+  const [example, setExample] = useState(() => startingExamples(one?.clauses ?? []).whole);
   if (!one || !other) return <p className="overdue">{say('compareUnread')}</p>;
   const said = { locale: spokenLocale(), zone };
   const { slips } = priceExample(example, one, { ...said, currency: one.currency });
@@ -109,7 +109,7 @@ function Compared({ one, other, zone }: ComparedProps) {
           currency={one.currency}
           slips={slips}
           onChange={setExample}
-          onAgain={() => setExample(startingExamples(one).whole)}
+          onAgain={() => setExample(startingExamples(one?.clauses ?? []).whole)}
         />
       </Part>
     </>

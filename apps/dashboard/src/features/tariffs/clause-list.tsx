@@ -1,18 +1,20 @@
 // The clauses of a tariff that is being written, in their order, and the menu to add one.
 import { type Kind, menu } from '@colla/rates';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { Button, useStatus } from '../../ui/index.ts';
-import { ClauseEditor } from './clause-editor.tsx';
+import { ClauseCard } from './clause-card.tsx';
 import { ClauseMenu } from './clause-menu.tsx';
 import {
   addClause,
   type ClauseDraft,
   changeClause,
+  duplicateClause,
   moveClause,
   removeClause,
   type TariffDraft,
 } from './draft.ts';
+import { useNarrow } from './narrow.ts';
 import type { Reading } from './reading.ts';
 import type { Reader } from './typed.ts';
 
@@ -26,44 +28,58 @@ interface ClauseListProps {
 export function ClauseList({ draft, reading, reader, onChange }: ClauseListProps) {
   const [choosing, setChoosing] = useState(false);
   const [added, setAdded] = useState<number>();
+  const heading = useRef<HTMLHeadingElement>(null);
+  const narrow = useNarrow();
   const status = useStatus();
-  const add = (kind: Kind) => {
-    const next = addClause(draft, kind, reader);
-    setChoosing(false);
-    setAdded(next.clauses.at(-1)?.key);
-    status(say('added', { kind: menu[kind].title }));
+  const { clauses } = draft;
+  const take = (next: TariffDraft, said: string) => {
+    setAdded(next.clauses.find(({ key }) => !clauses.some((clause) => clause.key === key))?.key);
+    status(said);
     onChange(next);
   };
+  const add = (kind: Kind) => {
+    setChoosing(false);
+    take(addClause(draft, kind, reader), say('added', { kind: menu[kind].title }));
+  };
   const move = (clause: ClauseDraft, place: number, by: -1 | 1) => {
-    onChange(moveClause(draft, clause.key, by));
-    status(say('moved', { number: Math.min(Math.max(place + by, 0), draft.clauses.length - 1) + 1 }));
+    const number = Math.min(Math.max(place + by, 0), clauses.length - 1) + 1;
+    take(moveClause(draft, clause.key, by), say('moved', { number }));
   };
   const remove = (clause: ClauseDraft) => {
-    onChange(removeClause(draft, clause.key));
-    status(say('removed', { name: clause.id }));
+    take(removeClause(draft, clause.key), say('removed', { name: clause.id }));
+    heading.current?.focus();
   };
   const filling = (clause: ClauseDraft) => ({
     reader,
     slips: reading.slips,
-    others: draft.clauses.filter((other) => other !== clause).map(({ id }) => id),
+    others: clauses.filter((other) => other !== clause).map(({ id }) => id),
+    said: new Set<string>(),
   });
   return (
     <section className="part" aria-label={say('clauses')}>
-      <h2>{say('clauses')}</h2>
-      {draft.clauses.length === 0 && <p>{say('noClauses')}</p>}
+      <h2 ref={heading} tabIndex={-1}>
+        {say('clauses')}
+      </h2>
+      {clauses.length === 0 ? <p>{say('noClauses')}</p> : <p className="aside">{say('clausesHint')}</p>}
       <ol className="tariff-clauses">
-        {draft.clauses.map((clause, place) => (
-          <ClauseEditor
-            key={clause.key}
-            clause={clause}
-            place={place}
-            sentence={reading.sentences.get(place)}
-            filling={filling(clause)}
-            open={clause.key === added}
-            onChange={(to) => onChange(changeClause(draft, clause.key, to))}
-            onMove={(by) => move(clause, place, by)}
-            onRemove={() => remove(clause)}
-          />
+        {clauses.map((clause, place) => (
+          <li key={clause.key}>
+            <ClauseCard
+              clause={clause}
+              place={place}
+              says={reading.sentences.get(place)}
+              filling={filling(clause)}
+              fresh={clause.key === added}
+              narrow={narrow}
+              onChange={(to) => onChange(changeClause(draft, clause.key, to))}
+              handling={{
+                onMove: (by) => move(clause, place, by),
+                onDuplicate: () =>
+                  take(duplicateClause(draft, clause.key), say('duplicated', { number: place + 1 })),
+                onRemove: () => remove(clause),
+              }}
+            />
+          </li>
         ))}
       </ol>
       <div>

@@ -32,7 +32,7 @@ it('clauses of one name stand together, then those of one kind, and the rest alo
     terms: { what: 'More', by: { as: 'amount', amount: '5.00', each: 'engagement' } },
   });
   // One lesson of an hour and one exam.
-  const { rows } = compareOn(startingExamples(one).whole, one, other, said);
+  const { rows } = compareOn(startingExamples(one.clauses).whole, one, other, said);
   expect(amounts(rows)).toEqual([
     ['lesson', 4_000n, 'hours', 4_400n],
     ['exam', 6_000n, 'exam', 6_600n],
@@ -44,7 +44,7 @@ it('a tax that is added is a row of its own, and the rows come to the total', ()
   const tax = { id: 'tax', kind: 'tax', terms: { name: 'VAT', rate: 2000 } };
   const one = tariff(exam);
   const other = tariff(exam, tax);
-  const compared = compareOn(startingExamples(one).whole, one, other, said);
+  const compared = compareOn(startingExamples(one.clauses).whole, one, other, said);
   expect(amounts(compared.rows)).toEqual([
     ['exam', 6_000n, 'exam', 6_000n],
     [undefined, undefined, 'tax', 1_200n],

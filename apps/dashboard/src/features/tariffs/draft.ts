@@ -3,8 +3,9 @@
 import { KINDS, type Kind, menu, PAYER, type WrittenTariff } from '@colla/rates';
 import type { RequestOf } from '@colla/wire';
 import { selectorParameters, termsParameters } from './clause-parameters.ts';
+import { type Path, valueAt, withAt } from './leaves.ts';
 import { typeFields } from './shown.ts';
-import { type Fields, type Reader, type Slip, writeFields } from './typed.ts';
+import { type Fields, type Reader, type Slip, type Typed, writeFields } from './typed.ts';
 
 export interface ClauseDraft {
   /** Its row on the screen, whatever it is called. */
@@ -26,6 +27,7 @@ export interface TariffDraft {
 
 /** A tariff as the editor hands it on: the server gives the version its number. */
 export type WrittenDraft = RequestOf<'addTariff'>['body'];
+type WrittenClauseDraft = WrittenDraft['clauses'][number];
 
 /** A tariff as written, opened for writing. Clauses of a kind this program does not know are left out. */
 export function openDraft(written: WrittenTariff, reader: Reader): TariffDraft {
@@ -56,16 +58,21 @@ function openClause(
 
 /** Adds a clause of a kind at the end; it starts from the first worked example of its kind. */
 export function addClause(draft: TariffDraft, kind: Kind, reader: Reader): TariffDraft {
-  const key = Math.max(-1, ...draft.clauses.map((clause) => clause.key)) + 1;
   const { terms, for: selector } = menu[kind].examples[0];
-  const clause = openClause({ id: freeName(kind, draft), kind, for: selector, terms }, key, reader);
-  return { ...draft, clauses: [...draft.clauses, clause] };
+  const named = { id: freeName(kind, draft), kind, for: selector, terms };
+  return { ...draft, clauses: [...draft.clauses, openClause(named, freeKey(draft), reader)] };
 }
 
-function freeName(kind: Kind, { clauses }: TariffDraft): string {
+function freeKey({ clauses }: TariffDraft): number {
+  return Math.max(-1, ...clauses.map(({ key }) => key)) + 1;
+}
+
+/** The name itself, or with the first number that makes it one of its own: `fee-2`. */
+function freeName(name: string, { clauses }: TariffDraft): string {
   const taken = new Set(clauses.map(({ id }) => id));
-  const names = [kind, ...clauses.map((_, index) => `${kind}-${index + 2}`)];
-  return names.find((name) => !taken.has(name)) ?? kind;
+  const stem = name.replace(/-\d+$/, '');
+  const names = [name, ...clauses.map((_, index) => `${stem}-${index + 2}`)];
+  return names.find((name) => !taken.has(name)) ?? name;
 }
 
 export function removeClause(draft: TariffDraft, key: number): TariffDraft {
@@ -91,29 +98,59 @@ export function moveClause(draft: TariffDraft, key: number, by: -1 | 1): TariffD
   return { ...draft, clauses };
 }
 
+/** A clause once more, right below itself and under a name of its own. */
+export function duplicateClause(draft: TariffDraft, key: number): TariffDraft {
+  const clauses = draft.clauses.flatMap((clause) =>
+    clause.key === key
+      ? [clause, { ...clause, key: freeKey(draft), id: freeName(clause.id, draft) }]
+      : [clause],
+  );
+  return { ...draft, clauses };
+}
+
+/** What stands in the form for a part of a clause. */
+export function typedAt({ selector, terms, payer }: ClauseDraft, path: Path): Typed {
+  return valueAt({ for: selector, terms, payer }, path) as Typed;
+}
+
+/** What of a clause is other when something else stands there. */
+export function typeAt(
+  { selector, terms, payer }: ClauseDraft,
+  path: Path,
+  typed: Typed,
+): Partial<ClauseDraft> {
+  const next = withAt({ for: selector, terms, payer }, path, typed);
+  return { selector: next.for, terms: next.terms, payer: next.payer };
+}
+
+/** A clause as the books would keep it, and what in it cannot be read as it is typed. */
+export function writeClause(
+  { id, kind, selector, payer, terms }: ClauseDraft,
+  pointer: string,
+  reader: Reader,
+): { written: WrittenClauseDraft; slips: Slip[] } {
+  const to = writeFields(selectorParameters, selector, `${pointer}/for`, reader);
+  const by = writeFields(termsParameters(kind, reader), terms, `${pointer}/terms`, reader);
+  const written = {
+    id: id.trim(),
+    kind,
+    ...(Object.keys(to.value).length > 0 ? { for: to.value } : {}),
+    ...(payer.trim() === '' || payer.trim() === PAYER ? {} : { payer: payer.trim() }),
+    terms: by.value,
+  };
+  return { written, slips: [...to.slips, ...by.slips] };
+}
+
 /** The draft as the books would keep it, and what in it cannot be read as it is typed. */
 export function writeDraft(draft: TariffDraft, reader: Reader): { written: WrittenDraft; slips: Slip[] } {
-  const slips: Slip[] = [];
-  const clauses = draft.clauses.map(({ id, kind, selector, payer, terms }, index) => {
-    const pointer = `/clauses/${index}`;
-    const to = writeFields(selectorParameters, selector, `${pointer}/for`, reader);
-    const by = writeFields(termsParameters(kind, reader), terms, `${pointer}/terms`, reader);
-    slips.push(...to.slips, ...by.slips);
-    return {
-      id: id.trim(),
-      kind,
-      ...(Object.keys(to.value).length > 0 ? { for: to.value } : {}),
-      ...(payer.trim() === '' || payer.trim() === PAYER ? {} : { payer: payer.trim() }),
-      terms: by.value,
-    };
-  });
+  const clauses = draft.clauses.map((clause, index) => writeClause(clause, `/clauses/${index}`, reader));
   const note = draft.note.trim();
   const written = {
     name: draft.name.trim(),
     currency: draft.currency,
     from: draft.from,
     ...(note === '' ? {} : { note }),
-    clauses,
+    clauses: clauses.map(({ written }) => written),
   };
-  return { written, slips };
+  return { written, slips: clauses.flatMap(({ slips }) => slips) };
 }

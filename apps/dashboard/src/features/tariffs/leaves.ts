@@ -89,8 +89,8 @@ export function withAt<Whole>(whole: Whole, [first, ...rest]: Path, value: unkno
   if (Array.isArray(whole)) {
     return whole.map((item, index) => (index === first ? withAt(item, rest, value) : item)) as Whole;
   }
-  const values = isValues(whole) ? whole : {};
-  return { ...values, [first]: withAt(values[first], rest, value) } as Whole;
+  const values: Values = isValues(whole) ? whole : {};
+  return { ...values, [first]: withAt(values[String(first)], rest, value) } as Whole;
 }
 
 /** What is written at a place. */

@@ -10,6 +10,7 @@ import {
   Ticks,
   TimeField,
 } from '../../ui/index.ts';
+import { leftOf } from './left.ts';
 import type { Parameter, Shape } from './parameter.ts';
 import { ListField, OptionalFields, VariantField } from './parameter-group.tsx';
 import { slipsAt } from './reading.ts';
@@ -69,7 +70,7 @@ export function ParameterField(props: ParameterFieldProps) {
               shape={shape.of}
               value={item}
               at={`${at}/${place}`}
-              filling={filling}
+              filling={wholly(filling)}
               onChange={change}
             />
           )}
@@ -92,6 +93,11 @@ export function ParameterField(props: ParameterFieldProps) {
   }
 }
 
+/** A step of a list is seen whole, also where the sentence has fields for it. */
+function wholly(filling: Filling): Filling {
+  return { ...filling, said: new Set() };
+}
+
 interface GroupProps {
   parts: readonly Parameter[];
   fields: Fields;
@@ -100,11 +106,11 @@ interface GroupProps {
   onChange: (fields: Fields) => void;
 }
 
-/** The fields of a group, side by side where there is room. */
+/** The fields of a group that the sentence has none for, side by side where there is room. */
 export function GroupFields({ parts, fields, at, filling, onChange }: GroupProps) {
   return (
     <div className="fields">
-      {parts.map(({ name, ...part }) => (
+      {leftOf(parts, fields, at, filling.said).map(({ name, ...part }) => (
         <ParameterField
           key={name}
           {...part}
@@ -144,13 +150,18 @@ interface SeveralProps {
   onChange: (words: readonly string[]) => void;
 }
 
-function SeveralField({ field, words, value, onChange }: SeveralProps & { words: readonly string[] }) {
+export function SeveralField({ field, words, value, onChange }: SeveralProps & { words: readonly string[] }) {
   const options = words.map((word) => ({ value: word, label: plainWord(word) }));
   return <Ticks {...field} values={wordsIn(value)} options={options} onChange={onChange} />;
 }
 
 /** Other clauses by their short names; one that is not there any more stays in sight, to be unticked. */
-function ClausesField({ field, others, value, onChange }: SeveralProps & { others: readonly string[] }) {
+export function ClausesField({
+  field,
+  others,
+  value,
+  onChange,
+}: SeveralProps & { others: readonly string[] }) {
   const chosen = wordsIn(value);
   const options = [...new Set([...others, ...chosen])].map((id) => ({ value: id, label: id }));
   return <Ticks {...field} values={chosen} options={options} onChange={onChange} />;

@@ -4,7 +4,7 @@ import { plainWord, tariffs as say } from '../../catalogue/tariffs.ts';
 import { Button, Options, Tick } from '../../ui/index.ts';
 import type { Parameter, Shape } from './parameter.ts';
 import { slipsAt } from './reading.ts';
-import { freshOf } from './shown.ts';
+import { freshOf, turnTo } from './shown.ts';
 import type { Fields, Filling, Typed } from './typed.ts';
 
 interface Held {
@@ -41,15 +41,13 @@ interface VariantFieldProps extends Held {
 export function VariantField({ title, shape, fields, at, filling, onChange, inside }: VariantFieldProps) {
   const word = String(fields[shape.by] ?? '');
   const chosen = shape.variants.find((variant) => variant.word === word);
-  const choose = (next: string) => {
-    const parts = shape.variants.find((variant) => variant.word === next)?.parts ?? [];
-    const fresh = parts.map(({ name, shape }) => [name, fields[name] ?? freshOf(shape, filling.reader)]);
-    onChange({ ...Object.fromEntries(fresh), [shape.by]: next });
-  };
+  const choose = (next: string) => onChange(turnTo(shape, fields, next, filling.reader));
   const options = shape.variants.map((variant) => ({ value: variant.word, label: plainWord(variant.word) }));
   return (
     <>
-      <Options label={title} at={`${at}/${shape.by}`} value={word} options={options} onChoose={choose} />
+      {!filling.said.has(at) && (
+        <Options label={title} at={`${at}/${shape.by}`} value={word} options={options} onChoose={choose} />
+      )}
       {chosen && chosen.parts.length > 0 && inside(chosen.parts)}
     </>
   );
@@ -63,7 +61,7 @@ interface ListFieldProps extends Held {
   inside: (item: Typed, place: number, onChange: (value: Typed) => void) => ReactNode;
 }
 
-/** A list of groups: each can be taken out, another added. */
+/** A list of groups: each can be taken out, another like the last added. */
 export function ListField({ title, optional, shape, items, at, filling, onChange, inside }: ListFieldProps) {
   const wrong = slipsAt(filling.slips, at);
   const change = (place: number) => (value: Typed) =>
@@ -90,7 +88,7 @@ export function ListField({ title, optional, shape, items, at, filling, onChange
         ))}
       </ol>
       {items.length < shape.most && (
-        <Button onPress={() => onChange([...items, freshOf(shape.of, filling.reader)])}>
+        <Button onPress={() => onChange([...items, items.at(-1) ?? freshOf(shape.of, filling.reader)])}>
           {say('addItem')}
         </Button>
       )}

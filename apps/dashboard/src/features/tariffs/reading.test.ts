@@ -1,15 +1,23 @@
-// A tariff being written reads as far as it can, prices an example, and says what is wrong where it is.
+// A tariff being written reads as far as it can, and says what is wrong where it is.
 
-import { currency, toDecimal } from '@colla/money';
+import { currency } from '@colla/money';
 import { readTariff } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
-import { addClause, changeClause, moveClause, openDraft, removeClause, type TariffDraft } from './draft.ts';
-import { addExampleCall, type Example, startingExamples } from './example.ts';
-import { priceExample } from './example-priced.ts';
+import {
+  addClause,
+  changeClause,
+  duplicateClause,
+  moveClause,
+  openDraft,
+  removeClause,
+  type TariffDraft,
+  typeAt,
+  typedAt,
+} from './draft.ts';
 import { readDraft } from './reading.ts';
 
-const reader = { currency: granted(currency('GBP')), locale: 'en-GB', zone: 'Europe/London' };
+const reader = { currency: granted(currency('GBP')), locale: 'en-GB' };
 
 const written = {
   name: 'Students',
@@ -67,53 +75,32 @@ describe('a tariff being written', () => {
   });
 
   it('moves a clause one place, and no further than the ends', () => {
-    const order = (of: TariffDraft) => of.clauses.map(({ id }) => id);
     expect(order(moveClause(draft, 2, -1))).toEqual(['hour', 'late', 'recital']);
     expect(order(moveClause(draft, 0, -1))).toEqual(order(draft));
     expect(order(removeClause(draft, 1))).toEqual(['hour', 'late']);
   });
+
+  it('has a clause twice under two names, the second right below the first', () => {
+    const twice = duplicateClause(draft, 0);
+    expect(order(twice)).toEqual(['hour', 'hour-2', 'recital', 'late']);
+    expect(order(duplicateClause(twice, 0))).toEqual(['hour', 'hour-3', 'hour-2', 'recital', 'late']);
+  });
+
+  it('takes what is typed in a sentence to where the clause keeps it', () => {
+    const [, , late] = draft.clauses;
+    const share = ['terms', 'by', 'share'];
+    expect(late && typedAt(late, share)).toBe('25');
+    const changed = late && { ...late, ...typeAt(late, share, '30') };
+    expect(changed && typedAt(changed, share)).toBe('30');
+    expect(changed && typedAt(changed, ['terms', 'on'])).toEqual(['recital']);
+  });
 });
 
-describe('the example beside a tariff', () => {
-  const tariff = granted(readTariff(written));
-  const start = startingExamples(tariff).whole;
-
-  it('has one call of each kind the tariff names, the performance last', () => {
-    expect(start.calls.map(({ kind }) => kind)).toEqual(['rehearsal', 'recital']);
-  });
-
-  it('is priced by the tariff: an hour at 40.00, a recital at 150.00 and a quarter of that for late music', () => {
-    expect(total(start)).toBe('227.50');
-  });
-
-  it('charges a quarter hour more when the rehearsal runs ten minutes over', () => {
-    expect(total(withFirst(start, { over: '10' }))).toBe('237.50');
-  });
-
-  it('adds a call like the last, a day later', () => {
-    const more = addExampleCall(start);
-    expect(more.calls.map(({ on }) => on)).toEqual(['2026-03-02', '2026-03-03', '2026-03-04']);
-    expect(total(more)).toBe('415.00');
-  });
-
-  it('leaves out a call that ends before it starts, and says so beside its end', () => {
-    const { statement, slips } = priceExample(withFirst(start, { until: '09:00' }), tariff, reader);
-    expect(slips.map(({ pointer }) => pointer)).toEqual(['/calls/0/until']);
-    expect(toDecimal(statement?.total ?? 0n, reader.currency)).toBe('187.50');
-  });
-
-  function total(example: Example): string {
-    const { statement } = priceExample(example, tariff, reader);
-    return toDecimal(statement?.total ?? 0n, reader.currency);
-  }
-});
+function order({ clauses }: TariffDraft): string[] {
+  return clauses.map(({ id }) => id);
+}
 
 function priced(of: TariffDraft, key: number, price: string): TariffDraft {
   const terms = of.clauses.find((clause) => clause.key === key)?.terms ?? {};
   return changeClause(of, key, { terms: { ...terms, price } });
-}
-
-function withFirst(example: Example, to: Partial<Example['calls'][number]>): Example {
-  const [first, ...others] = example.calls;
-  return { ...example, calls: first ? [{ ...first, ...to }, ...others] : others };
 }

@@ -5,7 +5,7 @@ import { refused } from '@colla/refusal';
 import { asTyped } from '../../locale.ts';
 import { sayFigure } from './figure.ts';
 import type { Parameter, Shape } from './parameter.ts';
-import type { Fields, Reader, Typed } from './typed.ts';
+import { type Fields, fieldsOf, itemsOf, type Reader, type Typed } from './typed.ts';
 
 /** What a form shows for parameters as written; usual values where nothing is written. */
 export function typeFields(parts: readonly Parameter[], written: unknown, reader: Reader): Fields {
@@ -55,9 +55,64 @@ function typeVariant(shape: Extract<Shape, { is: 'variant' }>, written: unknown,
   };
 }
 
-/** A fresh value for a form, where one is added: a step of a scale, one of two variants. */
+/**
+ * A fresh value for a form, where one is added: a step of a scale, one of two variants. Figures that are needed begin
+ * with one that can be read, so that the sentence says at once what there is to change.
+ */
 export function freshOf(shape: Shape, reader: Reader): Typed {
-  return type(shape, undefined, false, reader);
+  return begun(shape, type(shape, undefined, false, reader), reader);
+}
+
+function begun(shape: Shape, typed: Typed, reader: Reader): Typed {
+  switch (shape.is) {
+    case 'amount':
+      return typed === '' ? sayAmount(BEGINNING.amount, reader) : typed;
+    case 'figure':
+      return typed === '' ? sayFigure(within(BEGINNING[shape.unit], shape), shape.unit) : typed;
+    case 'time':
+      return typed === '' ? BEGINNING.time : typed;
+    case 'several':
+      return shape.least > 0 && itemsOf(typed).length === 0 ? shape.words.slice(0, 1) : typed;
+    case 'list':
+      return itemsOf(typed).map((item) => begun(shape.of, item, reader));
+    case 'group':
+      return begunFields(shape.parts, fieldsOf(typed), reader);
+    case 'variant': {
+      const chosen = shape.variants.find(({ word }) => word === fieldsOf(typed)[shape.by]);
+      return begunFields(chosen?.parts ?? [], fieldsOf(typed), reader);
+    }
+    default:
+      return typed;
+  }
+}
+
+const BEGINNING = { amount: '10', minutes: 60, share: 5000, count: 1, days: 7, time: '20:00' };
+
+function within(figure: number, { least, most }: { least: number; most: number }): number {
+  return Math.min(Math.max(figure, least), most);
+}
+
+/** Where none is needed, such as an end of a range, the last is begun with. */
+function begunFields(parts: readonly Parameter[], fields: Fields, reader: Reader): Fields {
+  const asked = parts.filter(({ optional }) => !optional);
+  const needed = asked.length > 0 ? asked : parts.slice(-1);
+  return {
+    ...fields,
+    ...Object.fromEntries(needed.map(({ name, shape }) => [name, begun(shape, fields[name], reader)])),
+  };
+}
+
+/** Another of some variants; what both ask for is kept. */
+export function turnTo(
+  shape: Extract<Shape, { is: 'variant' }>,
+  fields: Fields,
+  word: string,
+  reader: Reader,
+): Fields {
+  const parts = shape.variants.find((variant) => variant.word === word)?.parts ?? [];
+  const fresh = begunFields(parts, typeFields(parts, undefined, reader), reader);
+  const kept = parts.filter(({ name }) => fields[name] !== undefined).map(({ name }) => [name, fields[name]]);
+  return { ...fresh, ...Object.fromEntries(kept), [shape.by]: word };
 }
 
 function sayAmount(written: unknown, { currency, locale }: Reader): string {

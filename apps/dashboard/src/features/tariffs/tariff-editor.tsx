@@ -1,26 +1,20 @@
 // A tariff while it is written: clauses on one side, the example they price on the other.
-import { currencies, currency as currencyOf } from '@colla/money';
+import { currency as currencyOf } from '@colla/money';
 import { readTariff, type WrittenTariff } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { useMemo, useState } from 'react';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { spokenLocale } from '../../locale.ts';
-import {
-  Button,
-  Choice,
-  DayField,
-  Form,
-  LinesField,
-  type Said,
-  TextField,
-  useStatus,
-} from '../../ui/index.ts';
+import { Button, Form, type Said, useStatus } from '../../ui/index.ts';
+import { Beside } from './beside.tsx';
 import { ClauseList } from './clause-list.tsx';
 import type { TariffDraft, WrittenDraft } from './draft.ts';
-import { type ExampleShape, startingExamples } from './example.ts';
+import { type ExampleShape, type Examples, startingExamples } from './example.ts';
 import { ExampleView, type ShowStatement } from './example-view.tsx';
+import { ExamplesBar } from './examples-bar.tsx';
 import { ExamplesTable } from './examples-table.tsx';
-import { readDraft, slipsAt } from './reading.ts';
+import { HeadFields } from './head-fields.tsx';
+import { readDraft } from './reading.ts';
 import type { Reader } from './typed.ts';
 import { VersionChanges } from './version-changes.tsx';
 
@@ -45,7 +39,9 @@ export function TariffEditor(props: TariffEditorProps) {
   const reader = useMemo(() => readerOf(draft.currency, zone), [draft.currency, zone]);
   const reading = useMemo(() => readDraft(draft, reader), [draft, reader]);
   const [earlier] = useState(() => before && granted(readTariff(before)));
-  const [examples, setExamples] = useState(() => startingExamples(reading.tariff));
+  const started = useMemo(() => startingExamples(reading.written.clauses), [reading]);
+  const [touched, setTouched] = useState<Examples>();
+  const examples = touched ?? started;
   const [shape, setShape] = useState<ExampleShape>('whole');
   const [refusal, setRefusal] = useState<Said>();
   const status = useStatus();
@@ -54,6 +50,11 @@ export function TariffEditor(props: TariffEditorProps) {
     setRefusal(undefined);
   };
   const keep = () => {
+    if (draft.clauses.length === 0) {
+      setRefusal({ detail: say('keepsNothing') });
+      status(say('keepsNothing'));
+      return;
+    }
     if (reading.slips.length === 0) {
       setRefusal(undefined);
       onKeep(reading.written);
@@ -77,7 +78,7 @@ export function TariffEditor(props: TariffEditorProps) {
         <HeadFields draft={draft} reading={reading} of={of} onChange={change} />
         <ClauseList draft={draft} reading={reading} reader={reader} onChange={change} />
       </Form>
-      <div className="tariff-beside">
+      <Beside bar={<ExamplesBar examples={examples} now={reading.tariff} reader={reader} />}>
         <ExamplesTable examples={examples} before={earlier} now={reading.tariff} reader={reader} />
         {earlier && <VersionChanges before={earlier} now={reading.tariff} locale={reader.locale} />}
         <ExampleView
@@ -88,65 +89,14 @@ export function TariffEditor(props: TariffEditorProps) {
           reader={reader}
           show={show}
           onChoose={setShape}
-          onChange={(example) => setExamples({ ...examples, [shape]: example })}
-          onAgain={() => setExamples(startingExamples(reading.tariff))}
+          onChange={(example) => setTouched({ ...examples, [shape]: example })}
+          onAgain={() => setTouched(undefined)}
         />
-      </div>
+      </Beside>
     </div>
   );
 }
 
 function readerOf(currency: string, zone: string): Reader & { zone: string } {
   return { currency: granted(currencyOf(currency)), locale: spokenLocale(), zone };
-}
-
-const money = currencies().map((code) => ({ value: code as string, label: code as string }));
-
-interface HeadProps {
-  draft: TariffDraft;
-  reading: ReturnType<typeof readDraft>;
-  of: TariffEditorProps['of'];
-  onChange: (draft: TariffDraft) => void;
-}
-
-function HeadFields({ draft, reading, of, onChange }: HeadProps) {
-  const wrong = (field: string) => slipsAt(reading.slips, `/${field}`);
-  return (
-    <div className="fields">
-      {of === 'new tariff' && (
-        <>
-          <TextField
-            label={say('nameField')}
-            hint={say('nameHint')}
-            at="/name"
-            value={draft.name}
-            onType={(name) => onChange({ ...draft, name })}
-          />
-          <Choice
-            label={say('currency')}
-            at="/currency"
-            value={draft.currency}
-            options={money}
-            onChoose={(currency) => onChange({ ...draft, currency })}
-          />
-        </>
-      )}
-      <DayField
-        label={say('fromField')}
-        at="/from"
-        wrong={wrong('from')}
-        value={draft.from}
-        onType={(from) => onChange({ ...draft, from })}
-      />
-      <LinesField
-        label={say('noteField')}
-        hint={say('noteHint')}
-        optional
-        rows={2}
-        at="/note"
-        value={draft.note}
-        onType={(note) => onChange({ ...draft, note })}
-      />
-    </div>
-  );
 }

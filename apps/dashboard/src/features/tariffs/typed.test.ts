@@ -23,7 +23,7 @@ describe('the form of a clause', () => {
   });
 
   it('offers an hour and quarter hours where a rate for time says nothing of them', () => {
-    expect(typeFields(termsParameters('hourly', british), { price: '60' }, british)).toEqual({
+    expect(typeFields(termsParameters('hourly', british), { price: '60' }, british)).toMatchObject({
       price: '60.00',
       per: '60',
       minimum: '0',

@@ -30,6 +30,8 @@ export interface Filling {
   readonly slips: readonly Slip[];
   /** The short names of the other clauses. */
   readonly others: readonly string[];
+  /** Pointers of what the sentence has a field for, and need not be asked again. */
+  readonly said: ReadonlySet<string>;
 }
 
 export interface Written {
@@ -149,7 +151,7 @@ function slip({ pointer }: Asked, detail: string): Written {
 }
 
 /** Words parted by semicolons: a name may hold a comma. */
-function wordsIn(text: string): string[] {
+export function wordsIn(text: string): string[] {
   return text
     .split(';')
     .map((word) => word.trim())

@@ -1,0 +1,67 @@
+// Which calls a clause is for: the conditions it has, one under another, and a list of those it could have.
+import { useState } from 'react';
+import { tariffs as say } from '../../catalogue/tariffs.ts';
+import { Button, Choice } from '../../ui/index.ts';
+import { selectorParameters } from './clause-parameters.ts';
+import { ParameterField } from './parameter-field.tsx';
+import { freshOf } from './shown.ts';
+import type { Fields, Filling, Typed } from './typed.ts';
+
+interface ConditionsProps {
+  fields: Fields;
+  /** JSON pointer of the selector. */
+  at: string;
+  filling: Filling;
+  onChange: (fields: Fields) => void;
+}
+
+export function Conditions({ fields, at, filling, onChange }: ConditionsProps) {
+  const [asked, setAsked] = useState<readonly string[]>([]);
+  const inUse = selectorParameters.filter(({ name }) => asks(fields[name]) || asked.includes(name));
+  const others = selectorParameters.filter((part) => !inUse.includes(part));
+  const left = inUse.filter(({ name }) => !filling.said.has(`${at}/${name}`));
+  const add = (name: string) => {
+    const part = others.find((other) => other.name === name);
+    if (!part) return;
+    setAsked([...asked, name]);
+    onChange({ ...fields, [name]: freshOf(part.shape, filling.reader) });
+  };
+  const remove = (name: string) => {
+    setAsked(asked.filter((other) => other !== name));
+    onChange({ ...fields, [name]: undefined });
+  };
+  return (
+    <fieldset className="field tariff-wide clause-conditions">
+      <legend>{say('appliesTo')}</legend>
+      {inUse.length === 0 && <p className="aside">{say('appliesToAll')}</p>}
+      {inUse.length > 1 && <p className="aside">{say('appliesHint')}</p>}
+      {left.map(({ name, title, shape }) => (
+        <div key={name}>
+          <ParameterField
+            title={title}
+            optional={false}
+            shape={shape}
+            value={fields[name]}
+            at={`${at}/${name}`}
+            filling={{ ...filling, said: new Set() }}
+            onChange={(value) => onChange({ ...fields, [name]: value })}
+          />
+          <Button kind="quiet" label={say('conditionRemoveLabel', { title })} onPress={() => remove(name)}>
+            {say('remove')}
+          </Button>
+        </div>
+      ))}
+      <Choice
+        label={say('conditionAdd')}
+        value=""
+        options={others.map(({ name, title }) => ({ value: name, label: title }))}
+        onChoose={add}
+      />
+    </fieldset>
+  );
+}
+
+/** Whether anything stands in the form for it. */
+function asks(typed: Typed): boolean {
+  return Array.isArray(typed) ? typed.length > 0 : typed !== undefined && typed !== '';
+}

@@ -1,0 +1,59 @@
+// What stands above the clauses: the tariff's name and currency, the day it begins, and how open points are read.
+import { currencies } from '@colla/money';
+import { tariffs as say } from '../../catalogue/tariffs.ts';
+import { Choice, DayField, LinesField, TextField } from '../../ui/index.ts';
+import type { TariffDraft } from './draft.ts';
+import { type Reading, slipsAt } from './reading.ts';
+
+const money = currencies().map((code) => ({ value: code as string, label: code as string }));
+
+interface HeadProps {
+  draft: TariffDraft;
+  reading: Reading;
+  /** A further version keeps its tariff's name and currency. */
+  of: 'new tariff' | 'new version';
+  onChange: (draft: TariffDraft) => void;
+}
+
+export function HeadFields({ draft, reading, of, onChange }: HeadProps) {
+  return (
+    <div className="tariff-head-fields">
+      <div className="fields">
+        {of === 'new tariff' && (
+          <>
+            <TextField
+              label={say('nameField')}
+              hint={say('nameHint')}
+              at="/name"
+              value={draft.name}
+              onType={(name) => onChange({ ...draft, name })}
+            />
+            <Choice
+              label={say('currency')}
+              at="/currency"
+              value={draft.currency}
+              options={money}
+              onChoose={(currency) => onChange({ ...draft, currency })}
+            />
+          </>
+        )}
+        <DayField
+          label={say('fromField')}
+          at="/from"
+          wrong={slipsAt(reading.slips, '/from')}
+          value={draft.from}
+          onType={(from) => onChange({ ...draft, from })}
+        />
+      </div>
+      <LinesField
+        label={say('noteField')}
+        hint={say('noteHint')}
+        optional
+        rows={2}
+        at="/note"
+        value={draft.note}
+        onType={(note) => onChange({ ...draft, note })}
+      />
+    </div>
+  );
+}
