@@ -133,7 +133,7 @@ describe('what is no tariff is refused', () => {
       'with a sort of supplement that is none',
       written([clause('supplement', { what: 'Late', by: { as: 'favour' } })]),
       '/clauses/0/terms/by/as',
-      'Clause “supplement” at “/terms/by/as”: “favour” is not one of amount, share, time.',
+      'Clause “supplement” at “/terms/by/as”: “favour” is not one of amount, share, time, multiple of the fee.',
     ],
     [
       'with a time of day that is none',

@@ -1,19 +1,16 @@
 // What supplements and discounts have in common: a condition, and a sum, a share, or a rate for time beyond.
 
-import { minutesWithin } from '@colla/calendar';
-import { chargedMinutes, timesOf, waitedMinutes } from '@colla/hours';
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
-import { hoursSchema } from '../dimension.ts';
-import { amountField, minutesField, shareField, wordsField } from '../fields.ts';
+import { amountField, shareField, wordsField } from '../fields.ts';
 import { fitsEngagement } from '../fit.ts';
 import type { Item } from '../item.ts';
 import { type ClauseHead, perCurrency } from '../kind.ts';
 import type { Portion } from '../lineage.ts';
 import { EACH, type Each, type Occasion, occasions } from '../occasion.ts';
 import { capital, sayCalls, sayCharges, sayConditions } from '../phrases.ts';
-import { unitOf, type Voice } from '../voice.ts';
-import { graceContradiction } from './grace.ts';
+import type { Voice } from '../voice.ts';
+import { addTime, multipleSchema, sayTime, timeContradictions, timeSchema } from './extra-time.ts';
 
 export const adjustmentSchema = perCurrency((currency) =>
   z.strictObject({
@@ -30,19 +27,8 @@ export const adjustmentSchema = perCurrency((currency) =>
           share: shareField('Share', { most: 100_000 }),
           together: z.boolean().default(false).meta({ title: 'Taken once, of the sum' }),
         }),
-        z.strictObject({
-          as: z.literal('time'),
-          price: amountField(currency, 'Price of time beyond'),
-          per: minutesField('For each (minutes)', { least: 1 }).default(60),
-          increment: minutesField('Charged in steps of (minutes)', { least: 1 }).default(15),
-          grace: minutesField('Minutes forgiven before a new step').default(0),
-          of: z
-            .enum(['time beyond', 'hours of the day', 'waiting'])
-            .default('time beyond')
-            .meta({ title: 'Time that counts' }),
-          beyond: minutesField('Beyond (minutes); the planned time where left out', { least: 1 }).optional(),
-          between: hoursSchema.optional().meta({ title: 'Between these hours of the day' }),
-        }),
+        timeSchema(currency),
+        multipleSchema,
       ])
       .meta({ title: 'By' }),
     on: z
@@ -80,7 +66,7 @@ export function applyAdjustment(
 ): void {
   const place = { ...direction, what, desk, clause };
   if (by.as === 'amount') addAmounts(by, place);
-  else if (by.as === 'time') addTime(by, place);
+  else if (by.as === 'time' || by.as === 'multiple of the fee') addTime(by, basesOf(on, place), place);
   else if (by.together) addShareOfSum(by, basesOf(on, place), place);
   else addShares(by, basesOf(on, place), place);
 }
@@ -155,76 +141,18 @@ function addAmounts({ amount, each }: By<'amount'>, { desk, clause, what, catego
   }
 }
 
-/** Time beyond what is planned, within some hours of the day, or waited for the start, call by call. */
-function addTime(by: By<'time'>, place: Place): void {
-  for (const item of place.desk.standing(place.clause)) addTimeOf(item, by, place);
-}
-
-/** The minutes that count of a call, and the facts that say why. */
-function timeOf({ call, planned, played }: Item, { of, beyond, between }: By<'time'>, voice: Voice) {
-  if (of === 'hours of the day' && between) {
-    const minutes = minutesWithin(between, timesOf(call));
-    return {
-      minutes,
-      why: { name: `from ${between.from} until ${between.until}`, value: voice.minutes(minutes) },
-    };
-  }
-  if (of === 'waiting') {
-    const minutes = waitedMinutes(call);
-    return { minutes, why: { name: 'waited', value: voice.minutes(minutes) } };
-  }
-  const from = beyond ?? planned;
-  const why = { name: beyond === undefined ? 'planned' : 'included', value: voice.minutes(from) };
-  return { minutes: Math.max(0, played - from), why };
-}
-
-function addTimeOf(item: Item, by: By<'time'>, { desk, clause, what, category, sign }: Place): void {
-  const { call, played } = item;
-  const { price, per, increment, grace } = by;
-  const { minutes, why } = timeOf(item, by, desk.voice);
-  const charged = chargedMinutes(minutes, { minimum: 0, increment, round: 'up', grace });
-  if (charged === 0) return;
-  desk.charge(clause, {
-    category,
-    what,
-    calls: [call.id],
-    about: call.id,
-    facts: [
-      { name: 'played', value: desk.voice.minutes(played) },
-      why,
-      { name: 'charged', value: desk.voice.minutes(charged) },
-    ],
-    quantity: { count: charged, of: per },
-    unit: unitOf(per),
-    rate: price,
-    sign,
-  });
-}
-
-function timeContradictions({ of, beyond, between }: By<'time'>): string[] {
-  if (of === 'hours of the day' && !between)
-    return ['It counts hours of the day: give from when until when.'];
-  if (of !== 'hours of the day' && between)
-    return [
-      'Hours of the day are given, but other time counts: choose “hours of the day”, or leave them out.',
-    ];
-  return of !== 'time beyond' && beyond !== undefined
-    ? ['A number of minutes beyond goes with time beyond only: leave it out.']
-    : [];
-}
-
 /** The occasion for which an adjustment charges at once. */
 export function adjustmentEach({ by }: Adjustment): Each {
-  if (by.as === 'amount') return by.each;
-  return by.as === 'share' && by.together ? 'engagement' : 'call';
+  if (by.as === 'share') return by.together ? 'engagement' : 'call';
+  return by.each;
 }
 
 /** What an adjustment's own parameters contradict. */
 export function adjustmentContradictions({ by, on }: Adjustment): string[] {
   return [
-    ...(by.as === 'time' ? [...graceContradiction(by), ...timeContradictions(by)] : []),
-    ...(by.as !== 'share' && on
-      ? ['Only a share is taken of what other clauses charge: give a share, or name no clauses.']
+    ...(by.as === 'time' || by.as === 'multiple of the fee' ? timeContradictions(by) : []),
+    ...((by.as === 'amount' || by.as === 'time') && on
+      ? ['Only a share or a multiple is taken of what other clauses charge: give one, or name no clauses.']
       : []),
   ];
 }
@@ -243,8 +171,11 @@ export function sayAdjustment(
   function sayBy(): string {
     const { voice } = said;
     if (by.as === 'time') {
-      const grace = by.grace > 0 ? `, ${by.grace} minutes over are forgiven` : '';
-      return `${calls} are ${voice.rate(by.price, by.per)} ${word} ${sayTime(by, voice)}, charged ${voice.steps(by.increment)}${grace}`;
+      return `${calls} are ${voice.rate(by.price, by.per)} ${word} ${sayTime(by, voice)}, charged ${voice.steps(by.increment)}${sayGrace(by.grace)}`;
+    }
+    if (by.as === 'multiple of the fee') {
+      const fee = on ? sayCharges(on, voice) : 'their fee';
+      return `time ${sayTime(by, voice)} of ${calls} is ${word === 'more' ? 'charged' : 'taken off'} ${voice.steps(by.increment)} at ${voice.share(by.multiple)} of ${fee} for as much time${sayGrace(by.grace)}`;
     }
     if (by.as === 'amount') {
       const amount = `${voice.money(by.amount)} ${word}`;
@@ -258,8 +189,6 @@ export function sayAdjustment(
   }
 }
 
-function sayTime({ of, beyond, between }: By<'time'>, voice: Voice): string {
-  if (of === 'hours of the day' && between) return `from ${between.from} until ${between.until}`;
-  if (of === 'waiting') return 'for waiting from the agreed start';
-  return `beyond ${beyond === undefined ? 'the planned time' : voice.length(beyond)}`;
+function sayGrace(grace: number): string {
+  return grace > 0 ? `, ${grace} minutes over are forgiven` : '';
 }

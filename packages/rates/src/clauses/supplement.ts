@@ -59,6 +59,31 @@ export const supplement = clauseKind({
       owed: '15.00',
     },
     {
+      case: 'A session of three hours at 240.00 runs 40 minutes over: 45 at time and a half are 90.00',
+      terms: { what: 'Overtime', by: { as: 'multiple of the fee', multiple: 15_000 }, on: ['session'] },
+      given: { calls: ['recording 180 +40'] },
+      with: [{ id: 'session', kind: 'fixed', for: {}, terms: { price: '240.00' } }],
+      owed: '90.00',
+    },
+    {
+      case: 'What lies beyond eight hours of a day, here one hour of nine, is 15.00 more an hour',
+      terms: { what: 'Overtime', by: { as: 'time', price: '15.00', beyond: 480, each: 'day' } },
+      given: {
+        calls: [
+          'rehearsal 300 on 2026-03-04 at 09:00',
+          'rehearsal 240 on 2026-03-04 at 15:00',
+          'rehearsal 480 on 2026-03-05',
+        ],
+      },
+      owed: '15.00',
+    },
+    {
+      case: 'Waiting beyond a quarter of an hour is 40.00 an hour: of 40 minutes 25, by started quarters',
+      terms: { what: 'Waiting', by: { as: 'time', price: '40.00', of: 'waiting', beyond: 15 } },
+      given: { calls: ['rehearsal 60 late 40'] },
+      owed: '20.00',
+    },
+    {
       case: 'A tenth for the pension, taken once of 3 × 60.55 = 181.65, is 18.17 (three tenths rounded each were 18.18)',
       terms: { what: 'Pension', by: { as: 'share', share: 1000, together: true }, on: ['hours'] },
       given: { calls: ['3 × rehearsal 60'] },
