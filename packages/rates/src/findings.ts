@@ -2,7 +2,7 @@
 
 import type { Temporal } from '@colla/calendar';
 import type { EventDay } from './fields.ts';
-import type { Line } from './line.ts';
+import type { Category, Line } from './line.ts';
 
 /** What an entitlement came to, in minutes: granted is used, left and lapsed together; and the calls that used them. */
 export interface Drawn {
@@ -68,6 +68,8 @@ export interface TaxSum {
   readonly inside: boolean;
   /** What the invoice has to say beside it: “VAT is owed by the recipient”. */
   readonly wording?: string;
+  /** The kinds of line it is not on, where there are any. */
+  readonly not?: readonly Category[];
   readonly payer: string;
   readonly base: bigint;
   readonly amount: bigint;
