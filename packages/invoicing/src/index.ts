@@ -10,6 +10,7 @@ export {
   payersOf,
 } from './billable.ts';
 export { type Drafting, draftInvoice, dueDay } from './draft.ts';
+export { type Block, blockOf, type Gated, mayLift, mayPlay } from './gate.ts';
 export {
   type Invoice,
   type InvoiceDraft,

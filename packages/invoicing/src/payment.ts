@@ -1,6 +1,6 @@
 // A payment: money received, allocated to invoices. What is more than owed is kept as credit, never lost.
 
-import type { Temporal } from '@colla/calendar';
+import { Temporal } from '@colla/calendar';
 import type { Currency } from '@colla/money';
 import { toDecimal } from '@colla/money';
 import { type OrRefusal, Refusal } from '@colla/refusal';
@@ -39,13 +39,13 @@ export interface Owed {
 export type Received = Omit<Payment, 'allocations' | 'credit' | 'party'>;
 
 /**
- * Records money received for an invoice. Refuses nothing or less, another currency than the invoice's, and
- * more than is owed unless `keepCredit` says that the rest is kept as the payer's credit.
+ * Records money received for an invoice. Refuses nothing or less, another currency than the invoice's, a day after
+ * `today`, and more than is owed unless `keepCredit` says that the rest is kept as the payer's credit.
  */
 export function receive(
   received: Received,
   against: Owed,
-  { keepCredit }: { keepCredit: boolean },
+  { keepCredit, today }: { keepCredit: boolean; today: Temporal.PlainDate },
 ): OrRefusal<Payment> {
   const { amount, currency } = received;
   if (amount <= 0n) {
@@ -64,11 +64,21 @@ export function receive(
       '/currency',
     );
   }
+  if (Temporal.PlainDate.compare(received.receivedOn, today) > 0) return ahead(received, today);
   const over = amount - against.owed;
   if (over > 0n && !keepCredit) return tooMuch(against, over);
   const allocated = over > 0n ? against.owed : amount;
   const allocations = allocated > 0n ? [{ invoice: against.invoice, amount: allocated }] : [];
   return { ...received, party: against.party, allocations, credit: amount - allocated };
+}
+
+function ahead({ receivedOn }: Received, today: Temporal.PlainDate): Refusal {
+  return new Refusal(
+    'invoicing/received-ahead',
+    `Today is ${today}, and money of ${receivedOn} has not come yet. Correct the day it came.`,
+    { today: today.toString() },
+    '/receivedOn',
+  );
 }
 
 function tooMuch(against: Owed, over: bigint): Refusal {
