@@ -18,6 +18,7 @@ export function line(what: string, amount: bigint, differs: Partial<ExampleLine>
     category: 'rehearsal',
     what,
     calls: [],
+    facts: [],
     quantity: { count: 1, of: 1 },
     unit: 'hour',
     rate: amount,

@@ -1,6 +1,7 @@
 // The whole server, without a port: guards, the API, the dashboard, and problems.
 
 import type { Temporal } from '@colla/calendar';
+import { tariffJsonSchema } from '@colla/rates';
 import type { Store } from '@colla/store';
 import { openApi } from '@colla/wire';
 import express, { type Express, type RequestHandler, Router } from 'express';
@@ -42,6 +43,7 @@ function api(doors: Doors, whose: Whose): Router {
   const router = Router();
   router.use(unkept);
   router.get('/openapi.json', describe());
+  router.get('/tariff-schema.json', describeTariff());
   router.get('/problems/:noun/:what', showKind);
   router.use(admit(whose), readBody);
   router.get('/invoices/:id/pdf', sendPdf(doors));
@@ -55,6 +57,15 @@ function describe(): RequestHandler {
   return (request, response) => {
     document ??= openApi({ cookie: cookieName(request) });
     response.json(document);
+  };
+}
+
+/** The form of a tariff's file, likewise: it is there for whoever writes one. */
+function describeTariff(): RequestHandler {
+  let schema: object | undefined;
+  return (_request, response) => {
+    schema ??= tariffJsonSchema();
+    response.type('application/schema+json').send(JSON.stringify(schema));
   };
 }
 

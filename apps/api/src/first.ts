@@ -34,5 +34,6 @@ function emptyBook(id: string, runtimeZone: string): Organisation {
     paper: 'A4',
     weeklyLimit: WEEKLY_LIMIT,
     holidays: [],
+    terms: [],
   };
 }

@@ -5,6 +5,8 @@ import {
   type Agreed,
   allowed,
   type Engagement,
+  type House,
+  hasAgreement,
   type Inquiry,
   type Organisation,
   type Quoted,
@@ -36,16 +38,26 @@ export async function move(
   const before = found(kept, 'engagement');
   const after = must(await decide(before, { organisation, at: now.toZonedDateTimeISO(organisation.zone) }));
   await books.saveEngagement(after);
-  return showEngagement(after, organisation.locale);
+  return showEngagement(after, await houseOf(after, { organisation, books }));
+}
+
+/** What is fixed outside an engagement. The payer's other engagements are counted only while nothing is agreed. */
+export async function houseOf(
+  engagement: Engagement,
+  { organisation, books }: { organisation: Organisation; books: Books },
+): Promise<House> {
+  if (hasAgreement(engagement) || engagement.stage === 'declined' || engagement.stage === 'lapsed')
+    return organisation;
+  return { ...organisation, soFar: await books.agreedSoFar(engagement.id) };
 }
 
 /** Changes what an engagement holds, as long as it is not over. */
 export async function change(
   moving: Moving,
-  to: (open: Inquiry | Quoted | Agreed) => OrRefusal<Engagement>,
+  to: (open: Inquiry | Quoted | Agreed, beside: Beside) => OrRefusal<Engagement>,
 ): Promise<EngagementJson> {
-  return move(moving, (engagement) => {
+  return move(moving, (engagement, beside) => {
     const open = allowed(engagement, 'change', 'inquiry', 'quoted', 'agreed');
-    return refused(open) ? open : to(open);
+    return refused(open) ? open : to(open, beside);
   });
 }

@@ -30,15 +30,6 @@ export function addCall(
   return withCalls(open, [...open.calls, { ...facts, standing: { is: 'held', ...held } }]);
 }
 
-/** Another time, place, kind or name for a call that has not taken place. What it is made of stays its own. */
-export function changeCall(
-  engagement: Engagement,
-  id: string,
-  to: Partial<Pick<Call, 'kind' | 'label' | 'place' | 'planned'>>,
-): OrRefusal<Engagement> {
-  return withCall(engagement, id, ['held', 'agreed'], 'moved', (call) => ({ ...call, ...to }));
-}
-
 /** Takes out a call that was only kept free. */
 export function releaseCall(engagement: Engagement, id: string): OrRefusal<Engagement> {
   const open = withCall(engagement, id, ['held'], 'released', (call) => call);
@@ -151,6 +142,7 @@ function stand(call: Call, standing: Standing): Call {
   return { ...call, standing };
 }
 
+/** Whether something begins after `now`. */
 function isAhead(start: Temporal.ZonedDateTime, now: Temporal.ZonedDateTime): boolean {
   return Temporal.ZonedDateTime.compare(start, now) > 0;
 }
@@ -170,8 +162,19 @@ function notYet(
   );
 }
 
+/**
+ * The pianist plays a call though what was to be paid first was not, and says why. Refuses a call that is not agreed.
+ */
+export function liftBlock(
+  engagement: Engagement,
+  id: string,
+  lifted: { at: Temporal.ZonedDateTime; reason: string },
+): OrRefusal<Engagement> {
+  return withCall(engagement, id, ['agreed'], 'freed of its block', (call) => ({ ...call, lifted }));
+}
+
 /** Changes one call that stands as the move needs it; calls only move once the engagement is open to change. */
-function withCall(
+export function withCall(
   engagement: Engagement,
   id: string,
   from: readonly Standing['is'][],

@@ -4,16 +4,7 @@ import { currency } from '@colla/money';
 import { readTariff, sentencesOf, type Tariff } from '@colla/rates';
 import { granted, type OrRefusal, Refusal, refused } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
-import {
-  addCall,
-  agreeCall,
-  cancelCall,
-  changeCall,
-  missCall,
-  playCall,
-  releaseCall,
-  reopenCall,
-} from './calls.ts';
+import { addCall, agreeCall, cancelCall, missCall, playCall, releaseCall, reopenCall } from './calls.ts';
 import {
   type Agreed,
   agree,
@@ -28,10 +19,11 @@ import {
   type Stage,
   settle,
 } from './engagement.ts';
+import { changeCall } from './moving.ts';
 import { statementOf } from './statement.ts';
 
 const at = (text: string) => Temporal.ZonedDateTime.from(`${text}[Europe/London]`);
-const house = { locale: 'en-GB', holidays: [] };
+const house = { locale: 'en-GB', holidays: [], terms: [] };
 const word = { by: 'payer', reason: 'other' } as const;
 
 function tariff(version: number, price: string): Tariff {
@@ -69,6 +61,7 @@ const yes = {
   acceptedBy: 'Mara Lindqvar',
   locale: 'en-GB',
   holidays: [],
+  terms: [],
 };
 const rehearsal = {
   id: 'c1',
@@ -96,6 +89,8 @@ const asked: Inquiry = {
   programme: [],
   legs: [],
   costs: [],
+  moves: [],
+  rolledOver: {},
   soloist: {},
   sharers: 1,
   circumstances: [],

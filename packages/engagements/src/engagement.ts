@@ -4,7 +4,16 @@
 import { Temporal } from '@colla/calendar';
 import type { Call, Reason, Who } from '@colla/hours';
 import type { Currency } from '@colla/money';
-import { type Cost, type SoloistFacts, sentencesOf, type Tariff, withChoices } from '@colla/rates';
+import {
+  type AgreedCall,
+  type Move as CallMove,
+  type Cost,
+  type SoloistFacts,
+  sentencesOf,
+  type Tariff,
+  type Term,
+  withChoices,
+} from '@colla/rates';
 import { type OrRefusal, Refusal, refused } from '@colla/refusal';
 import type { Leg } from '@colla/travel';
 import { fall, hasLapsed, holdLapsed, isOffered, isOpen, taken } from './hold.ts';
@@ -25,6 +34,10 @@ export interface EngagementFacts {
   readonly programme: readonly Work[];
   readonly legs: readonly Leg[];
   readonly costs: readonly Cost[];
+  /** Agreed calls that somebody wished at another time, in the order in which it was entered. */
+  readonly moves: readonly CallMove[];
+  /** Minutes that an entitlement has over from the engagement before, by its clause. */
+  readonly rolledOver: Readonly<Record<string, number>>;
   readonly soloist: SoloistFacts;
   readonly sharers: number;
   readonly pianistClass?: string;
@@ -40,10 +53,10 @@ export interface Quote {
   readonly validUntil: Temporal.ZonedDateTime;
 }
 
-/** A call as it was agreed, whatever becomes of it later. */
-export type AgreedCall = Pick<Call, 'id' | 'kind' | 'label' | 'planned'>;
-
-/** What was accepted, frozen: the tariff version, its sentences as read, the calls, and the holidays of that day. */
+/**
+ * What was accepted, frozen: the tariff version, its sentences as read, the calls, and what was known that day of the
+ * holidays and terms of the place and of the payer's other engagements.
+ */
 export interface Agreement {
   readonly id: string;
   readonly tariff: Tariff;
@@ -51,6 +64,9 @@ export interface Agreement {
   readonly calls: readonly AgreedCall[];
   /** Public holidays as the organisation had them entered, `2026-12-25`. */
   readonly holidays: readonly string[];
+  readonly terms: readonly Term[];
+  /** Engagements of the same payer agreed before it in its season; left out where they were not counted yet. */
+  readonly soFar?: number;
   readonly agreedAt: Temporal.ZonedDateTime;
   /** Who said yes, by name. */
   readonly acceptedBy: string;
@@ -121,7 +137,7 @@ export function quote(
 }
 
 /**
- * The payer says yes: the tariff version, its sentences, the calls and the holidays are frozen, and every call that
+ * The payer says yes: the tariff version, its sentences, the calls, holidays and terms are frozen, and every call that
  * is offered without a condition is agreed. Refuses a quote that has lapsed, and a hold that has.
  */
 export function agree(
@@ -132,6 +148,8 @@ export function agree(
     acceptedBy: string;
     locale: string;
     holidays: readonly string[];
+    terms: readonly Term[];
+    soFar?: number;
   },
 ): OrRefusal<Agreed> {
   const open = allowed(engagement, 'agree', 'quoted');
@@ -154,6 +172,8 @@ export function agree(
     sentences: sentencesOf(quote.tariff, yes.locale),
     calls: calls.filter(({ standing }) => standing.is === 'agreed').map(asAgreed),
     holidays: yes.holidays,
+    terms: yes.terms,
+    ...(yes.soFar === undefined ? {} : { soFar: yes.soFar }),
     agreedAt: yes.at,
     acceptedBy: yes.acceptedBy,
   };
@@ -252,7 +272,6 @@ export function allowed<S extends Stage>(
   );
 }
 
-/** What an engagement holds, without what its stage added. */
 /** The engagement without the quote it may stand under. */
 export function factsBehind(engagement: Inquiry | Quoted): EngagementFacts {
   if (engagement.stage === 'inquiry') return engagement;

@@ -4,7 +4,7 @@ export {
   addCall,
   agreeCall,
   cancelCall,
-  changeCall,
+  liftBlock,
   missCall,
   playCall,
   releaseCall,
@@ -12,7 +12,6 @@ export {
 } from './calls.ts';
 export {
   type Agreed,
-  type AgreedCall,
   type Agreement,
   agree,
   allowed,
@@ -33,8 +32,10 @@ export {
   type Stage,
   settle,
 } from './engagement.ts';
+export { type CallChange, changeCall } from './moving.ts';
 export type { Organisation, Party } from './party.ts';
 export {
+  cameBy,
   PART_STATES,
   type Part,
   type PartState,
@@ -45,3 +46,5 @@ export {
   type Work,
 } from './programme.ts';
 export { factsOf, type House, statementOf, statementOffered, statementUnder, termsOf } from './statement.ts';
+export { termsApart } from './terms.ts';
+export { heard } from './word.ts';

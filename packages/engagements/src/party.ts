@@ -2,6 +2,7 @@
 
 import type { Zone } from '@colla/calendar';
 import type { Currency } from '@colla/money';
+import type { Term } from '@colla/rates';
 
 /** A soloist, parent, teacher, institution or payer: anyone outside the organisation. */
 export interface Party {
@@ -31,4 +32,6 @@ export interface Organisation {
   readonly weeklyLimit: number;
   /** Public holidays, as `2026-12-25`. */
   readonly holidays: readonly string[];
+  /** The terms into which the place divides its year; none reaches into another. */
+  readonly terms: readonly Term[];
 }

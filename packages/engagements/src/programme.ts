@@ -1,7 +1,8 @@
 // The programme: the works to be played, in order, with the pianist's part of each.
 
-import type { Temporal } from '@colla/calendar';
+import { Temporal } from '@colla/calendar';
 import type { WorkFacts } from '@colla/rates';
+import { type OrRefusal, Refusal } from '@colla/refusal';
 
 /** Where the pianist's part stands on its way to the music desk. */
 export const PART_STATES = ['wanted', 'promised', 'received', 'returned for a better copy', 'ready'] as const;
@@ -34,4 +35,24 @@ export function programmeMinutes(programme: readonly Work[]): number {
 /** Works whose part has not come yet. */
 export function partsWanted(programme: readonly Work[]): Work[] {
   return programme.filter(({ part }) => part.state !== 'received' && part.state !== 'ready');
+}
+
+/** The same works, where no part came later than `today`. */
+export function cameBy(works: readonly Work[], today: Temporal.PlainDate): OrRefusal<readonly Work[]> {
+  const ahead = works.findIndex(({ part: { receivedOn: on } }) => on && isAfter(on, today));
+  const work = works[ahead];
+  return work?.part.receivedOn ? notCome(work, work.part.receivedOn, today).at(`/${ahead}`) : works;
+}
+
+function isAfter(one: Temporal.PlainDate, other: Temporal.PlainDate): boolean {
+  return Temporal.PlainDate.compare(one, other) > 0;
+}
+
+function notCome({ title }: Work, on: Temporal.PlainDate, today: Temporal.PlainDate): Refusal {
+  return new Refusal(
+    'engagements/part-ahead',
+    `Today is ${today}, and the part of “${title}” cannot have come on ${on}. Correct the day it came, or leave it out.`,
+    { today: today.toString(), on: on.toString() },
+    '/part/receivedOn',
+  );
 }

@@ -8,7 +8,7 @@ import { type Agreed, agree, type Inquiry, type Quoted, quote } from './engageme
 import { statementOf, statementOffered, termsOf } from './statement.ts';
 
 const at = (text: string) => Temporal.ZonedDateTime.from(`${text}[Europe/London]`);
-const house = { locale: 'en-GB', holidays: ['2026-04-06'] };
+const house = { locale: 'en-GB', holidays: ['2026-04-06'], terms: [] };
 
 const tariff = granted(
   readTariff({
@@ -47,6 +47,8 @@ const asked: Inquiry = {
   programme: [],
   legs: [],
   costs: [],
+  moves: [],
+  rolledOver: {},
   soloist: {},
   sharers: 1,
   circumstances: [],
@@ -97,7 +99,7 @@ describe('what an engagement costs', () => {
   });
 
   it('is not moved by holidays that are entered or taken out after it was agreed', () => {
-    const later = { locale: 'en-GB', holidays: ['2026-04-02'] };
+    const later = { locale: 'en-GB', holidays: ['2026-04-02'], terms: [] };
     // as quoted today Thursday is the holiday; as agreed Easter Monday stays it
     const feasts = (of: Quoted | Agreed) =>
       statementOf(of, now, later)?.lines.flatMap(({ clause, calls }) => (clause === 'feast' ? calls : []));

@@ -1,7 +1,7 @@
 // The statement of an engagement: the one pricing function, given the engagement as its own facts.
 
 import type { Temporal } from '@colla/calendar';
-import { type Facts, type Statement, statement, type Tariff } from '@colla/rates';
+import { type Facts, type Statement, statement, type Tariff, type Term } from '@colla/rates';
 import {
   type Agreement,
   type Engagement,
@@ -10,22 +10,30 @@ import {
   type Quote,
 } from './engagement.ts';
 
-/** What is fixed outside the engagement: the reader's locale, and the holidays of the place for what is not agreed yet. */
+/**
+ * What is fixed outside the engagement: the reader's locale, and for what is not agreed yet the holidays and terms of
+ * the place, and how many engagements of the same payer were agreed before it in its season.
+ */
 export interface House {
   readonly locale: string;
   readonly holidays: readonly string[];
+  readonly terms: readonly Term[];
+  readonly soFar?: number;
 }
 
 /**
  * What a price may depend on, read off an engagement. Until it is agreed, held calls are priced as offered; once it
- * is, its holidays are those of that day.
+ * is, what is fixed outside it is as it was that day.
  */
 export function factsOf(engagement: EngagementFacts, house: House, agreement?: Agreement): Facts {
+  const { holidays, terms, soFar } = agreement ?? house;
   return {
     ...engagement,
     offered: agreement === undefined,
-    ...(agreement ? { agreedAt: agreement.agreedAt } : {}),
-    holidays: new Set((agreement ?? house).holidays),
+    ...(agreement ? { agreedAt: agreement.agreedAt, agreedCalls: agreement.calls } : {}),
+    holidays: new Set(holidays),
+    terms,
+    ...(soFar === undefined ? {} : { soFar }),
   };
 }
 

@@ -80,6 +80,7 @@ export function receiveAll(invoice: Billed & { number: string }, { newId, clock 
     const payment = granted(
       receive({ id: newId(), amount, ...receipt(paid, clock.daysAgo(paid.daysAgo)) }, against, {
         keepCredit: true,
+        today: clock.now.toPlainDate(),
       }),
     );
     owed -= payment.amount - payment.credit;

@@ -1,9 +1,10 @@
 // The cast of the example season: one freelance pianist and those she plays for. People and places are invented;
 // addresses on the net are of the domains that RFC 2606 reserves for examples.
 
-import { zone } from '@colla/calendar';
+import { Temporal, zone } from '@colla/calendar';
 import type { Organisation, Party } from '@colla/engagements';
 import { currency } from '@colla/money';
+import type { Term } from '@colla/rates';
 import { granted } from '@colla/refusal';
 
 export const EURO = granted(currency('EUR'));
@@ -87,7 +88,7 @@ export function castParties(newId: () => string): Readonly<Record<CastName, Part
   return Object.fromEntries(named) as Record<CastName, Party>;
 }
 
-/** What the pianist’s own page of the books says, for the holidays of the years given. */
+/** What the pianist’s own page of the books says, for the holidays and terms of the years given. */
 export function pianist(years: readonly number[]): Omit<Organisation, 'id'> {
   return {
     name: 'Ilka Torvane, piano',
@@ -101,5 +102,20 @@ export function pianist(years: readonly number[]): Omit<Organisation, 'id'> {
     paper: 'A4',
     weeklyLimit: 10 * 60,
     holidays: years.flatMap((year) => [`${year}-01-01`, `${year}-12-25`, `${year}-12-26`]),
+    terms: years.flatMap(termsOf),
   };
+}
+
+/** The terms of the Conservatoire, by which the town divides its year. */
+function termsOf(year: number): Term[] {
+  const term = (name: string, from: string, to: string) => ({
+    name,
+    from: Temporal.PlainDate.from(`${year}-${from}`),
+    to: Temporal.PlainDate.from(`${year}-${to}`),
+  });
+  return [
+    term('spring', '01-11', '03-27'),
+    term('summer', '04-19', '07-03'),
+    term('autumn', '09-13', '12-12'),
+  ];
 }

@@ -7,6 +7,7 @@ import {
   agreeCall,
   cancel,
   cancelCall,
+  changeCall,
   decline,
   type Engagement,
   lapse,
@@ -18,7 +19,7 @@ import {
 } from '@colla/engagements';
 import { principalCall } from '@colla/hours';
 import { fromDecimal } from '@colla/money';
-import type { Cost, Tariff } from '@colla/rates';
+import type { Cost, Tariff, Term } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { distance, type Leg } from '@colla/travel';
 import { type CastName, EURO } from './cast.ts';
@@ -32,6 +33,7 @@ export interface Stage {
   readonly clock: Clock;
   readonly locale: string;
   readonly holidays: readonly string[];
+  readonly terms: readonly Term[];
   readonly parties: Readonly<Record<CastName, Party>>;
   readonly tariffs: Readonly<Record<TariffName, readonly [Tariff, ...Tariff[]]>>;
 }
@@ -53,6 +55,7 @@ export function engage(told: Told, stage: Stage): Engagement {
       acceptedBy: told.acceptedBy ?? payerName(told, stage),
       locale: stage.locale,
       holidays: stage.holidays,
+      terms: stage.terms,
     }),
   );
   return becomeOf(agreed, told, stage.clock);
@@ -72,6 +75,8 @@ function inquire(told: Told, { newId, clock, parties }: Stage): Engagement {
     programme: (told.programme ?? []).map((work) => workOf(work, newId(), clock)),
     legs: (told.legs ?? []).map((leg) => legOf(leg, newId(), clock)),
     costs: (told.costs ?? []).map((cost) => costOf(cost, newId(), clock)),
+    moves: [],
+    rolledOver: {},
     soloist: told.about ?? {},
     sharers: told.sharers ?? 1,
     circumstances: told.circumstances ?? [],
@@ -85,7 +90,7 @@ function inquire(told: Told, { newId, clock, parties }: Stage): Engagement {
 
 function ask(engagement: Engagement, call: ToldCall, id: string, clock: Clock): Engagement {
   const { kind, label, place, onlyIf } = call;
-  const planned = clock.span(call);
+  const planned = clock.span({ ...call, on: call.moved?.was ?? call.on });
   return granted(
     addCall(engagement, {
       id,
@@ -130,9 +135,10 @@ function happen(engagement: Engagement, told: readonly ToldCall[], clock: Clock)
   }, engagement);
 }
 
-function befall(engagement: Engagement, id: string, told: ToldCall, clock: Clock): Engagement {
+function befall(asked: Engagement, id: string, told: ToldCall, clock: Clock): Engagement {
   const { start, end } = clock.span(told);
   const { falls, over = 0 } = told;
+  const engagement = moved(asked, id, told, clock);
   if (falls?.hoursBefore !== undefined) {
     const { by, reason, hoursBefore } = falls;
     return granted(cancelCall(engagement, id, { by, reason, at: start.subtract({ hours: hoursBefore }) }));
@@ -140,6 +146,15 @@ function befall(engagement: Engagement, id: string, told: ToldCall, clock: Clock
   if (told.onlyIf !== undefined || !clock.isPast(end.add({ minutes: over }))) return engagement;
   if (falls) return granted(missCall(engagement, id, { by: falls.by, reason: falls.reason }, clock.now));
   return granted(playCall(engagement, id, { start, end: end.add({ minutes: over }) }, clock.now));
+}
+
+/** A call is moved once word of it has come. */
+function moved(engagement: Engagement, id: string, told: ToldCall, clock: Clock): Engagement {
+  if (!told.moved) return engagement;
+  const { was, by, hoursBefore } = told.moved;
+  const at = clock.span({ ...told, on: was }).start.subtract({ hours: hoursBefore });
+  if (!clock.isPast(at)) return engagement;
+  return granted(changeCall(engagement, id, { planned: clock.span(told) }, { at, by }));
 }
 
 /** Adds the calls that came after the invoices, agrees them, and lets them happen. */
@@ -153,18 +168,15 @@ export function engageFurther(engagement: Engagement, told: Told, { newId, clock
 }
 
 function workOf(told: ToldWork, id: string, clock: Clock): Work {
-  const {
-    composer,
-    title,
-    minutes,
-    requested = false,
-    state,
-    permission = 'not asked',
-    received,
-    ...kept
-  } = told;
+  const { composer, title, minutes, requested = false, difficulty, pages, ...part } = told;
+  const { state, permission = 'not asked', received, ...kept } = part;
   const receivedOn: { receivedOn?: Temporal.PlainDate } = received ? { receivedOn: clock.day(received) } : {};
-  return { id, composer, title, minutes, requested, part: { ...kept, state, permission, ...receivedOn } };
+  return {
+    ...{ id, composer, title, minutes, requested },
+    ...(difficulty === undefined ? {} : { difficulty }),
+    ...(pages === undefined ? {} : { pages }),
+    part: { ...kept, state, permission, ...receivedOn },
+  };
 }
 
 function legOf({ on, from, to, km, minutes, purpose }: ToldLeg, id: string, clock: Clock): Leg {

@@ -102,8 +102,8 @@ export function manyCalls(given: {
   const organisation = pianist(yearsOf(season));
   const parties = castParties(newId);
   const tariffs = tariffsFor(season, clock);
-  const { locale, holidays } = organisation;
-  const stage: Stage = { newId, clock, locale, holidays, parties, tariffs };
+  const { locale, holidays, terms } = organisation;
+  const stage: Stage = { newId, clock, locale, holidays, terms, parties, tariffs };
   const tellings = deal(chance(given.seed), given.calls);
   return {
     organisation,

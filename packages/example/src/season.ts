@@ -43,8 +43,8 @@ export function exampleSeason(given: { newId: () => string; now: Temporal.ZonedD
   const house = { id: '', ...organisation };
   const parties = castParties(newId);
   const tariffs = tariffsFor(span, clock);
-  const { locale, holidays } = organisation;
-  const stage: Stage = { newId, clock, locale, holidays, parties, tariffs };
+  const { locale, holidays, terms } = organisation;
+  const stage: Stage = { newId, clock, locale, holidays, terms, parties, tariffs };
   const tellings = story.map((told) => {
     const engagement = engage(told, stage);
     const billed = billAll(engagement, told, stage, house);

@@ -461,6 +461,8 @@ const society: Told[] = [
         title: 'La fontaine d’Aréthuse',
         minutes: 6,
         requested: true,
+        difficulty: 'hard',
+        pages: 11,
         state: 'wanted',
         permission: 'asked',
       },
@@ -520,12 +522,12 @@ const singers: Told[] = [
     tariff: 'hours',
     asked: -5,
     calls: [
-      ...weekly([-3, -2, -1, 0, 1, 2], 'wed', {
-        kind: 'rehearsal',
-        from: '19:30',
-        minutes: 105,
-        place: DUNE_ROW,
-      }),
+      ...weekly(
+        [-3, -2, -1, 0, 1, 2],
+        'wed',
+        { kind: 'rehearsal', from: '19:30', minutes: 105, place: DUNE_ROW },
+        { [-1]: { on: [-1, 'tue'], moved: { was: [-1, 'wed'], by: 'payer', hoursBefore: 120 } } },
+      ),
       { kind: 'dress rehearsal', on: [3, 'wed'], from: '19:00', minutes: 120, place: DUNE_ROW },
       {
         kind: 'recital',
@@ -756,7 +758,7 @@ const soloists: Told[] = [
     title: 'Opera studio audition: Teodor Brânzan',
     soloist: 'teodor',
     payers: { payer: 'teodor' },
-    about: { instrument: 'baritone' },
+    about: { instrument: 'baritone', membership: 'singers’ guild' },
     tariff: 'hours',
     asked: -4,
     calls: [

@@ -59,8 +59,15 @@ function byTheHour(hour: string): WrittenClause[] {
       for: { days: ['sunday', 'public holiday'] },
       terms: { what: 'Sundays and holidays', by: { as: 'share', share: 2000 } },
     },
+    {
+      id: 'guild',
+      kind: 'discount',
+      for: { memberships: ['singers’ guild'] },
+      terms: { what: 'Members of the guild', by: { as: 'share', share: 1000 } },
+    },
     { id: 'way', kind: 'travel', terms: { unit: 'km', perUnit: '0.38', over: 12 } },
     { id: 'costs', kind: 'cost', terms: {} },
+    { id: 'moving', kind: 'change', terms: { free: 1, noticeHours: 72, after: [2500, 5000] } },
     {
       id: 'notice',
       kind: 'cancellation',
@@ -102,6 +109,12 @@ const recital: WrittenClause[] = [
     id: 'learning',
     kind: 'fixed',
     terms: { price: '35.00', each: 'requested work', what: 'Learning a work asked for' },
+  },
+  {
+    id: 'hard',
+    kind: 'supplement',
+    for: { difficulties: ['hard'] },
+    terms: { what: 'A hard part among the works', by: { as: 'amount', amount: '20.00', each: 'engagement' } },
   },
   { id: 'way', kind: 'travel', terms: { unit: 'km', perUnit: '0.38', over: 12, perHour: '14.00' } },
   { id: 'costs', kind: 'cost', terms: {} },
@@ -186,6 +199,12 @@ const rounds: WrittenClause[] = [
   },
   { id: 'tax', kind: 'tax', terms: { name: 'Sales tax', rate: 1000, not: ['cost'] } },
   { id: 'payment', kind: 'payment', terms: { due: [{ event: 'invoice', days: 21 }] } },
+  {
+    id: 'candidates-pay-first',
+    kind: 'payment',
+    for: { levels: ['senior'] },
+    terms: { due: [{ event: 'competition round', days: -21 }], gate: true },
+  },
 ];
 
 const school: WrittenClause[] = [

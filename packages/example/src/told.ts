@@ -27,6 +27,8 @@ export interface ToldCall {
   readonly onlyIf?: string;
   /** Called off so many hours before; without them nobody said a word. */
   readonly falls?: { readonly by: Who; readonly reason: Reason; readonly hoursBefore?: number };
+  /** Put at its time from that day, at somebody's wish, with so many hours' notice. */
+  readonly moved?: { readonly was: ToldDay; readonly by: Who; readonly hoursBefore: number };
   /** Added after the invoices were sent. */
   readonly afterInvoices?: true;
 }
@@ -36,6 +38,8 @@ export interface ToldWork {
   readonly title: string;
   readonly minutes: number;
   readonly requested?: true;
+  readonly difficulty?: string;
+  readonly pages?: number;
   readonly state: PartState;
   readonly permission?: Permission;
   readonly edition?: string;

@@ -2,7 +2,7 @@
 
 import type { Temporal } from '@colla/calendar';
 import { type Currency, toDecimal } from '@colla/money';
-import type { Line, Quantity, Statement, TaxSum } from '@colla/rates';
+import type { Line, Quantity, Statement, TaxSum, UsedFact } from '@colla/rates';
 
 /** A line as it stands on an invoice. Amounts are minor units. */
 export interface InvoiceLine {
@@ -13,6 +13,8 @@ export interface InvoiceLine {
   readonly calls: readonly string[];
   /** The day of a journey or a cost; a line of calls has their days. */
   readonly on?: Temporal.PlainDate;
+  /** What the amount was reckoned from; none of what is taken back. */
+  readonly facts: readonly UsedFact[];
   readonly quantity: Quantity;
   readonly unit: string;
   readonly rate: bigint;
@@ -28,6 +30,12 @@ export interface InvoiceTax {
   readonly inside: boolean;
   readonly base: bigint;
   readonly amount: bigint;
+  /** The clause it is charged by, what must be said beside it, and how it was reckoned. */
+  readonly clause?: string;
+  readonly wording?: string;
+  readonly arithmetic?: string;
+  /** The kinds of line it is not on, where there are any. */
+  readonly not?: readonly Line['category'][];
 }
 
 /** What one payer can be asked for next. `total` is what they would pay. */
@@ -61,6 +69,7 @@ export function billable(statement: Statement, payer: string, earlier: readonly 
   const taxes = taxesLeft(
     statement.taxes.filter((tax) => tax.payer === payer),
     before,
+    statement.currency,
   );
   const sum = lines.reduce((total, line) => total + line.amount, 0n);
   const added = taxes.reduce((total, tax) => total + (tax.inside ? 0n : tax.amount), 0n);
@@ -87,10 +96,11 @@ function askedFor(key: string, before: readonly Asked[]): InvoiceLine[] {
 
 /** A line not asked for before stands as it is; one that has changed since stands as its difference. */
 function further(line: Line, asked: readonly InvoiceLine[], currency: Currency): InvoiceLine[] {
-  const { payer: _payer, facts: _facts, ...whole } = line;
+  const { payer: _payer, ...whole } = line;
   if (asked.length === 0) return [whole];
   const before = asked.reduce((sum, { amount }) => sum + amount, 0n);
   if (before === line.amount) return [];
+  if (before === 0n) return [whole];
   return [
     {
       ...whole,
@@ -114,6 +124,7 @@ function dropped(now: readonly Line[], before: readonly Asked[]): InvoiceLine[] 
     .map((line) => ({
       ...line,
       what: `${line.what}, taken back`,
+      facts: [],
       ...sum(-line.amount),
       arithmetic: 'no longer on the statement',
     }));
@@ -124,23 +135,39 @@ function sum(amount: bigint): Pick<InvoiceLine, 'quantity' | 'unit' | 'rate' | '
 }
 
 /** Tax now less the same tax asked for before; one that the statement no longer has is taken back. */
-function taxesLeft(now: readonly TaxSum[], before: readonly Asked[]): InvoiceTax[] {
-  const left = new Map<string, InvoiceTax>();
-  for (const tax of now) count(left, tax, 1n);
-  for (const tax of before.flatMap((invoice) => invoice.taxes)) count(left, tax, -1n);
-  return [...left.values()].filter((tax) => tax.base !== 0n || tax.amount !== 0n);
+function taxesLeft(now: readonly TaxSum[], before: readonly Asked[], currency: Currency): InvoiceTax[] {
+  const asked = before.flatMap((invoice) => invoice.taxes);
+  return [...new Set([...now, ...asked].map(sameAs))]
+    .map((key) => taxLeft(now.filter(isOf(key)), asked.filter(isOf(key)), currency))
+    .filter((tax) => tax.base !== 0n || tax.amount !== 0n);
 }
 
-function count(sums: Map<string, InvoiceTax>, tax: InvoiceTax, sign: 1n | -1n): void {
-  const { name, rate, code, inside } = tax;
-  const key = JSON.stringify([name, rate, code, inside]);
-  const { base, amount } = sums.get(key) ?? { base: 0n, amount: 0n };
-  sums.set(key, {
-    name,
-    rate,
-    code,
-    inside,
-    base: base + sign * tax.base,
-    amount: amount + sign * tax.amount,
-  });
+/** What tells one tax from another. */
+function sameAs({ name, rate, code, inside, wording }: Omit<InvoiceTax, 'base' | 'amount'>): string {
+  return JSON.stringify([name, rate, code, inside, wording]);
+}
+
+function isOf(key: string): (tax: InvoiceTax) => boolean {
+  return (tax) => sameAs(tax) === key;
+}
+
+/** One tax, which at least one of the two lists has. */
+function taxLeft(now: readonly TaxSum[], asked: readonly InvoiceTax[], currency: Currency): InvoiceTax {
+  const [tax] = [...now, ...asked];
+  if (!tax) throw new Error('a tax that nobody owes was to be reckoned');
+  const { name, rate, code, inside, clause, wording, not } = tax;
+  const before = asked.length > 0 ? [`invoiced before ${toDecimal(sumOf(asked, 'amount'), currency)}`] : [];
+  return {
+    ...{ name, rate, code, inside },
+    base: sumOf(now, 'base') - sumOf(asked, 'base'),
+    amount: sumOf(now, 'amount') - sumOf(asked, 'amount'),
+    ...(clause === undefined ? {} : { clause }),
+    ...(wording === undefined ? {} : { wording }),
+    ...(not === undefined ? {} : { not }),
+    arithmetic: [...now.map(({ arithmetic }) => arithmetic), ...before].join('; '),
+  };
+}
+
+function sumOf(taxes: readonly InvoiceTax[], part: 'base' | 'amount'): bigint {
+  return taxes.reduce((sum, tax) => sum + tax[part], 0n);
 }

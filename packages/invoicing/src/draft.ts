@@ -29,14 +29,15 @@ export interface Drafting {
 
 /**
  * The draft of the next invoice to one payer, with its due day and terms as they were agreed. Refuses where
- * nobody has the payer's role, where there is nothing to ask for, and a day before the agreement.
+ * nobody has the payer's role, where there is nothing to ask for, a day before the agreement, and one after the day of
+ * the statement: what is not yet known cannot be asked for.
  */
 export function draftInvoice(of: Drafting): OrRefusal<InvoiceDraft> {
   const { engagement, statement, payer, to, organisation, issuedOn } = of;
   if (to === undefined) return nobodyPays(payer);
   const left = billable(statement, payer, of.earlier);
-  if (Temporal.PlainDate.compare(issuedOn, engagement.agreement.agreedAt.toPlainDate()) < 0)
-    return tooEarly(of);
+  const day = mayIssue(of);
+  if (refused(day)) return day;
   const may = issuable({ billable: left });
   if (refused(may)) return may;
   const terms = engagement.agreement.sentences.find(({ clause }) => clause === statement.payment?.clause);
@@ -56,7 +57,20 @@ export function draftInvoice(of: Drafting): OrRefusal<InvoiceDraft> {
   };
 }
 
-function nobodyPays(payer: string): Refusal {
+/** Whether a document can have this day; refuses one before the agreement, and one after the day of the statement. */
+export function mayIssue({
+  engagement,
+  statement,
+  issuedOn,
+}: Pick<Drafting, 'engagement' | 'statement' | 'issuedOn'>): OrRefusal<true> {
+  const agreed = engagement.agreement.agreedAt.toPlainDate();
+  if (Temporal.PlainDate.compare(issuedOn, agreed) < 0) return tooEarly(agreed);
+  const today = statement.asOf.toPlainDate();
+  return Temporal.PlainDate.compare(issuedOn, today) > 0 ? ahead(issuedOn, today) : true;
+}
+
+/** Why there is nobody to address a document to. */
+export function nobodyPays(payer: string): Refusal {
   return new Refusal(
     'invoicing/nobody-pays',
     `Nobody is entered as “${payer}” of this engagement. Say who that is, and invoice again.`,
@@ -65,12 +79,20 @@ function nobodyPays(payer: string): Refusal {
   );
 }
 
-function tooEarly({ engagement }: Drafting): Refusal {
-  const day = engagement.agreement.agreedAt.toPlainDate().toString();
+function tooEarly(agreed: Temporal.PlainDate): Refusal {
   return new Refusal(
     'invoicing/issued-too-early',
-    `This was agreed on ${day}, and no invoice comes before that. Correct the day of issue.`,
-    { agreed: day },
+    `This was agreed on ${agreed}, and nothing is issued before that. Correct the day of issue.`,
+    { agreed: agreed.toString() },
+    '/issuedOn',
+  );
+}
+
+function ahead(issuedOn: Temporal.PlainDate, today: Temporal.PlainDate): Refusal {
+  return new Refusal(
+    'invoicing/issued-ahead',
+    `Today is ${today}, and what is issued on ${issuedOn} would say what is not known yet. Issue it today, or on that day.`,
+    { today: today.toString() },
     '/issuedOn',
   );
 }
@@ -89,16 +111,21 @@ export function dueDay({ statement, facts, issuedOn }: Due): Temporal.PlainDate 
   return Temporal.PlainDate.compare(due, issuedOn) < 0 ? issuedOn : due;
 }
 
-function letterheadOf({ name, address, taxNumber }: Organisation): Named {
+/** Who a document comes from. */
+export function letterheadOf({ name, address, taxNumber }: Organisation): Named {
   return { name, address, ...(taxNumber === undefined ? {} : { taxNumber }) };
 }
 
-function addressed({ name, address, reference }: Party): Named {
+/** Who a document is addressed to. */
+export function addressed({ name, address, reference }: Party): Named {
   return { name, address, ...(reference === undefined ? {} : { reference }) };
 }
 
 /** The day of each call the lines speak of, by call id. */
-function daysOf({ calls }: Drafting['engagement'], { lines }: Billable): Record<string, Temporal.PlainDate> {
+export function daysOf(
+  { calls }: Drafting['engagement'],
+  { lines }: Billable,
+): Record<string, Temporal.PlainDate> {
   const spoken = new Set(lines.flatMap((line) => line.calls));
   return Object.fromEntries(
     calls.filter(({ id }) => spoken.has(id)).map((call) => [call.id, timesOf(call).start.toPlainDate()]),

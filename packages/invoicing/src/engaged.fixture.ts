@@ -31,6 +31,7 @@ export const organisation: Organisation = {
   paper: 'A4',
   weeklyLimit: 600,
   holidays: [],
+  terms: [],
 };
 
 export const mara: Party = {
@@ -85,6 +86,8 @@ export function engaged(
     programme: [],
     legs: [],
     costs: [],
+    moves: [],
+    rolledOver: {},
     soloist: {},
     sharers: 1,
     circumstances: [],
@@ -96,7 +99,14 @@ export function engaged(
     quote(full, { tariff, choices: {}, at: at('01-03T09:00'), validUntil: at('01-20T09:00') }),
   );
   return granted(
-    agree(quoted, { id: 'a1', at: at('01-05T09:00'), acceptedBy: 'Mara', locale: 'en-GB', holidays: [] }),
+    agree(quoted, {
+      id: 'a1',
+      at: at('01-05T09:00'),
+      acceptedBy: 'Mara',
+      locale: 'en-GB',
+      holidays: [],
+      terms: [],
+    }),
   );
 }
 

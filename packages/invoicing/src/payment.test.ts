@@ -15,6 +15,8 @@ const received = {
 } as const;
 const owed = { invoice: 'i1', number: '2026-0007', owed: 5000n, currency: POUND, party: 'p1' } as const;
 
+const today = day('02-21');
+
 describe('a payment', () => {
   it.each([
     ['of all that is owed fills the invoice', 5000n, false, 5000n, 0n],
@@ -22,7 +24,7 @@ describe('a payment', () => {
     ['of more keeps the rest as credit where that is said', 5250n, true, 5000n, 250n],
     ['of less leaves no credit, even where it may', 2000n, true, 2000n, 0n],
   ])('%s', (_, amount, keepCredit, allocated, credit) => {
-    expect(granted(receive({ ...received, amount }, owed, { keepCredit }))).toEqual({
+    expect(granted(receive({ ...received, amount }, owed, { keepCredit, today }))).toEqual({
       ...received,
       amount,
       party: 'p1',
@@ -32,14 +34,14 @@ describe('a payment', () => {
   });
 
   it('for an invoice that is paid already is all credit', () => {
-    expect(granted(receive(received, { ...owed, owed: 0n }, { keepCredit: true }))).toMatchObject({
+    expect(granted(receive(received, { ...owed, owed: 0n }, { keepCredit: true, today }))).toMatchObject({
       allocations: [],
       credit: 5000n,
     });
   });
 
   it('of more than is owed is never lost: it is kept as credit or corrected', () => {
-    const answer = receive({ ...received, amount: 5250n }, owed, { keepCredit: false });
+    const answer = receive({ ...received, amount: 5250n }, owed, { keepCredit: false, today });
     expect(answer).toMatchObject({
       code: 'invoicing/more-than-owed',
       facts: { owed: '50.00', over: '2.50', invoice: 'i1' },
@@ -51,14 +53,17 @@ describe('a payment', () => {
   });
 
   it.each([0n, -1n])('of %d is none', (amount) => {
-    expect(receive({ ...received, amount }, owed, { keepCredit: true })).toMatchObject({
+    expect(receive({ ...received, amount }, owed, { keepCredit: true, today })).toMatchObject({
       code: 'invoicing/no-payment',
       field: '/amount',
     });
   });
 
   it('in another currency is entered as what it came to', () => {
-    const answer = receive({ ...received, currency: granted(currency('EUR')) }, owed, { keepCredit: true });
+    const answer = receive({ ...received, currency: granted(currency('EUR')) }, owed, {
+      keepCredit: true,
+      today,
+    });
     expect(answer).toMatchObject({ code: 'invoicing/other-currency', field: '/currency' });
     expect(refused(answer) && answer.sentence).toContain('Enter what it came to in GBP.');
   });
@@ -68,7 +73,7 @@ describe('a payment', () => {
     fc.assert(
       fc.property(minor, fc.bigInt({ min: 0n, max: 10n ** 12n }), (amount, open) => {
         const payment = granted(
-          receive({ ...received, amount }, { ...owed, owed: open }, { keepCredit: true }),
+          receive({ ...received, amount }, { ...owed, owed: open }, { keepCredit: true, today }),
         );
         const allocated = payment.allocations.reduce((sum, { amount }) => sum + amount, 0n);
         expect(allocated + payment.credit).toBe(amount);

@@ -23,3 +23,13 @@ test.each([
 ])('for %s, the version of the first call is in force', (_, days, from) => {
   expect(versionInForce(versions, days.map(call))?.from).toBe(from);
 });
+
+test('two places on different days go by the earlier instant', () => {
+  const at = (on: string, from: string, zone: string) => ({
+    ...call(on),
+    planned: granted(span({ on, from, until: '23:30', zone })),
+  });
+  // 08:00 on 1 September in Auckland is 20:00 on 31 August in Universal Time, two hours before the other call.
+  const calls = [at('2026-08-31', '23:00', 'Europe/London'), at('2026-09-01', '08:00', 'Pacific/Auckland')];
+  expect(versionInForce(versions, calls)?.from).toBe('2026-09-01');
+});

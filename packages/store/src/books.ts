@@ -88,6 +88,11 @@ export interface Books {
   /** Engagements with a call between two days (both included), whole. */
   engagementsBetween(from: Temporal.PlainDate, to: Temporal.PlainDate): Promise<Engagement[]>;
   saveEngagement(engagement: Engagement): Promise<void>;
+  /**
+   * How many other engagements that share a payer with this one are agreed in the season of its first call (the latest
+   * such season where there are several); none outside every season. Those called off as a whole do not count.
+   */
+  agreedSoFar(engagement: string): Promise<number>;
   agreement(id: string): Promise<{ agreement: Agreement; engagement: string } | undefined>;
 
   invoice(id: string): Promise<KeptInvoice | undefined>;

@@ -10,7 +10,7 @@ type OfEngagement = 'engagementId' | 'position';
 
 /** The row that a call comes to, but for whose it is and its place in the order. */
 export function callRow(call: Call): Omit<NewRow<typeof calls>, OfEngagement> {
-  const { id, kind, label, place, planned } = call;
+  const { id, kind, label, place, planned, lifted } = call;
   return {
     ...{ id, kind, place },
     label: label ?? null,
@@ -19,6 +19,9 @@ export function callRow(call: Call): Omit<NewRow<typeof calls>, OfEngagement> {
     zone: sameZone(planned),
     on: timesOf(call).start.toPlainDate(),
     ...standingRow(call.standing),
+    ...(lifted
+      ? { liftedAt: lifted.at.toInstant(), liftedZone: zoneOf(lifted.at), liftedReason: lifted.reason }
+      : {}),
   };
 }
 
@@ -57,18 +60,20 @@ function holdRow({ lapsesAt, onlyIf }: Pick<Extract<Standing, { is: 'held' }>, '
 }
 
 /** The zone of a span: that of its one place. A span between two places is a broken invariant. */
-function sameZone({ start, end }: Span): Zone {
+export function sameZone({ start, end }: Span): Zone {
   if (start.timeZoneId !== end.timeZoneId) throw new Error('a call begins and ends in two zones');
   return zoneOf(start);
 }
 
 /** The call that a row comes to. */
 export function callOf(row: Row<typeof calls>): Call {
-  const { id, kind, label, place, startsAt, endsAt, zone } = row;
+  const { id, kind, label, place, startsAt, endsAt, zone, liftedReason: reason } = row;
+  const liftedAt = momentIf(row.liftedAt, row.liftedZone);
   return {
     ...present({ id, kind, label, place }),
     planned: { start: moment(startsAt, zone), end: moment(endsAt, zone) },
     standing: standingOf(row),
+    ...(liftedAt && reason !== null ? { lifted: { at: liftedAt, reason } } : {}),
   };
 }
 

@@ -2,9 +2,8 @@
 // both databases, and writes it back. Here alone the two drivers' values become ours.
 
 import { Temporal, type Zone } from '@colla/calendar';
-import type { AgreedCall } from '@colla/engagements';
 import type { Currency } from '@colla/money';
-import type { Tariff } from '@colla/rates';
+import type { AgreedCall, Tariff, Term, UsedFact } from '@colla/rates';
 import { sql } from 'drizzle-orm';
 import { type AnyPgColumn, check, customType, pgPolicy, pgRole, text, uuid } from 'drizzle-orm/pg-core';
 import { storedTariff } from './stored-tariff.ts';
@@ -83,6 +82,40 @@ function readCall({ start, end, ...call }: WrittenCall): AgreedCall {
     planned: { start: Temporal.ZonedDateTime.from(start), end: Temporal.ZonedDateTime.from(end) },
   };
 }
+
+/** The terms of a place, in the order in which they were entered. */
+export const terms = customType<{ data: readonly Term[]; driverData: string }>({
+  dataType: () => 'jsonb',
+  fromDriver: (text) => (JSON.parse(text) as WrittenTerm[]).map(readTerm),
+  toDriver: (terms) => JSON.stringify(terms.map(writeTerm)),
+});
+
+type WrittenTerm = { readonly name: string; readonly from: string; readonly to: string };
+
+function writeTerm({ name, from, to }: Term): WrittenTerm {
+  return { name, from: from.toString(), to: to.toString() };
+}
+
+function readTerm({ name, from, to }: WrittenTerm): Term {
+  return { name, from: Temporal.PlainDate.from(from), to: Temporal.PlainDate.from(to) };
+}
+
+/** Minutes by the clause of an entitlement. */
+export const minutesByClause = customType<{
+  data: Readonly<Record<string, number>>;
+  driverData: string;
+}>({
+  dataType: () => 'jsonb',
+  fromDriver: (text) => JSON.parse(text) as Record<string, number>,
+  toDriver: (minutes) => JSON.stringify(minutes),
+});
+
+/** What an amount was reckoned from, as it was said when the invoice was issued. */
+export const usedFacts = customType<{ data: readonly UsedFact[]; driverData: string }>({
+  dataType: () => 'jsonb',
+  fromDriver: (text) => JSON.parse(text) as UsedFact[],
+  toDriver: (facts) => JSON.stringify(facts),
+});
 
 /** Text in the order of its letters' code points: the same order on every database. */
 export const filed = customType<{ data: string; driverData: string }>({

@@ -10,12 +10,12 @@ import {
   type Work,
 } from '@colla/engagements';
 import { inOrder } from '@colla/hours';
-import type { Cost } from '@colla/rates';
+import type { Cost, Move } from '@colla/rates';
 import type { Leg } from '@colla/travel';
-import { callOf, callRow } from './call-rows.ts';
+import { callOf, callRow, sameZone } from './call-rows.ts';
 import { moment, momentIf, zoneOf } from './moments.ts';
 import { type NewRow, present, type Row } from './rows.ts';
-import type { agreements, calls, costs, engagements, legs, payers, works } from './tables/index.ts';
+import type { agreements, calls, costs, engagements, legs, moves, payers, works } from './tables/index.ts';
 
 /** The rows of one engagement, as they were read. */
 export interface EngagementRows {
@@ -25,6 +25,7 @@ export interface EngagementRows {
   readonly works: readonly Row<typeof works>[];
   readonly legs: readonly Row<typeof legs>[];
   readonly costs: readonly Row<typeof costs>[];
+  readonly moves: readonly Row<typeof moves>[];
   readonly agreements: readonly Row<typeof agreements>[];
 }
 
@@ -36,6 +37,7 @@ export interface NewEngagementRows {
   readonly works: readonly NewRow<typeof works>[];
   readonly legs: readonly NewRow<typeof legs>[];
   readonly costs: readonly NewRow<typeof costs>[];
+  readonly moves: readonly NewRow<typeof moves>[];
   readonly agreements: readonly NewRow<typeof agreements>[];
 }
 
@@ -59,6 +61,7 @@ export function rowsOf(engagement: Engagement, revision: number): NewEngagementR
       ...cost,
       currency: engagement.currency,
     })),
+    moves: engagement.moves.map((move, position) => ({ ...of, position, ...moveRow(move) })),
     agreements: hasAgreement(engagement) ? [{ ...of, ...agreementRow(engagement.agreement) }] : [],
   };
 }
@@ -77,6 +80,7 @@ function engagementRow(engagement: Engagement): Omit<NewRow<typeof engagements>,
     sharers: engagement.sharers,
     pianistClass: engagement.pianistClass ?? null,
     circumstances: [...engagement.circumstances],
+    rolledOver: engagement.rolledOver,
     note: engagement.note ?? null,
     askedAt: engagement.askedAt.toInstant(),
     askedZone: zoneOf(engagement.askedAt),
@@ -133,35 +137,50 @@ function summaryRow({ calls, programme }: EngagementFacts) {
 }
 
 function agreementRow(agreement: Agreement): Omit<NewRow<typeof agreements>, 'engagementId'> {
-  const { id, tariff, sentences, calls, holidays, agreedAt, acceptedBy } = agreement;
+  const { id, tariff, sentences, calls, holidays, terms, soFar, agreedAt, acceptedBy } = agreement;
   return {
-    ...{ id, tariff, sentences, calls, acceptedBy },
+    ...{ id, tariff, sentences, calls, terms, acceptedBy },
     holidays: [...holidays],
+    soFar: soFar ?? null,
     agreedAt: agreedAt.toInstant(),
     agreedZone: zoneOf(agreedAt),
   };
 }
 
-function factsOf(rows: EngagementRows): EngagementFacts {
-  const { id, title, currency, sharers, circumstances, askedAt, askedZone } = rows.engagement;
-  const { level, instrument, study, soloistParty, institutionParty, pianistClass, note } = rows.engagement;
+function moveRow({ call, was, at, by }: Move): Omit<NewRow<typeof moves>, 'engagementId' | 'position'> {
   return {
-    ...{ id, title, currency, sharers, circumstances },
+    ...{ call, by },
+    startedAt: was.start.toInstant(),
+    endedAt: was.end.toInstant(),
+    zone: sameZone(was),
+    wordAt: at.toInstant(),
+    wordZone: zoneOf(at),
+  };
+}
+
+function factsOf(rows: EngagementRows): EngagementFacts {
+  const { id, title, currency, sharers, circumstances, rolledOver, askedAt, askedZone } = rows.engagement;
+  const { level, instrument, study, membership } = rows.engagement;
+  const { soloistParty, institutionParty, pianistClass, note } = rows.engagement;
+  return {
+    ...{ id, title, currency, sharers, circumstances, rolledOver },
     ...present({ soloistParty, institutionParty, pianistClass, note }),
     payers: Object.fromEntries(rows.payers.map(({ role, partyId }) => [role, partyId])),
     calls: rows.calls.map(callOf),
     programme: rows.works.map(workOf),
     legs: rows.legs.map(legOf),
     costs: rows.costs.map(costOf),
-    soloist: present({ level, instrument, study }),
+    moves: rows.moves.map(moveOf),
+    soloist: present({ level, instrument, study, membership }),
     askedAt: moment(askedAt, askedZone),
   };
 }
 
 function workOf(row: Row<typeof works>): Work {
-  const { id, composer, title, minutes, requested, edition, key, cuts, state, permission, receivedOn } = row;
+  const { id, composer, title, minutes, requested, difficulty, pages } = row;
+  const { edition, key, cuts, state, permission, receivedOn } = row;
   const part = present({ edition, key, cuts, state, permission, receivedOn });
-  return { id, composer, title, minutes, requested, part };
+  return { id, composer, title, minutes, requested, ...present({ difficulty, pages }), part };
 }
 
 function legOf(row: Row<typeof legs>): Leg {
@@ -173,10 +192,16 @@ function costOf({ id, on, what, amount }: Row<typeof costs>): Cost {
   return { id, on, what, amount };
 }
 
+function moveOf({ call, startedAt, endedAt, zone, wordAt, wordZone, by }: Row<typeof moves>): Move {
+  const was = { start: moment(startedAt, zone), end: moment(endedAt, zone) };
+  return { call, was, at: moment(wordAt, wordZone), by };
+}
+
 /** The agreement that a row comes to. */
 export function agreementOf(row: Row<typeof agreements>): Agreement {
-  const { id, tariff, sentences, calls, holidays, agreedAt, agreedZone, acceptedBy } = row;
-  return { id, tariff, sentences, calls, holidays, agreedAt: moment(agreedAt, agreedZone), acceptedBy };
+  const { id, tariff, sentences, calls, holidays, terms, soFar, agreedAt, agreedZone, acceptedBy } = row;
+  const frozen = { id, tariff, sentences, calls, holidays, terms, ...present({ soFar }) };
+  return { ...frozen, agreedAt: moment(agreedAt, agreedZone), acceptedBy };
 }
 
 /** What the stage adds to the facts. */

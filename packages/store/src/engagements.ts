@@ -2,7 +2,7 @@
 
 import type { Engagement } from '@colla/engagements';
 import { Refusal } from '@colla/refusal';
-import { eq, sql } from 'drizzle-orm';
+import { eq, type SQLWrapper, sql } from 'drizzle-orm';
 import type { PgColumn, PgTable } from 'drizzle-orm/pg-core';
 import type { Books } from './books.ts';
 import { newestFirst, ofStage } from './engagement-list.ts';
@@ -12,7 +12,17 @@ import { Refused } from './refused.ts';
 import { replacing } from './replacing.ts';
 import { adding, packed, packedRows, saving, unpack, unpackRows } from './rows.ts';
 import { statement } from './statement.ts';
-import { agreements, calls, costs, engagements, legs, payers, works } from './tables/index.ts';
+import {
+  agreements,
+  calls,
+  costs,
+  engagements,
+  legs,
+  moves,
+  payers,
+  seasons,
+  works,
+} from './tables/index.ts';
 import type { Transaction } from './transaction.ts';
 
 const own = (table: PgTable, engagementId: PgColumn, order: PgColumn) =>
@@ -23,6 +33,7 @@ const whole = sql`${packed(engagements)},
   ${own(works, works.engagementId, works.position)},
   ${own(legs, legs.engagementId, legs.position)},
   ${own(costs, costs.engagementId, costs.position)},
+  ${own(moves, moves.engagementId, moves.position)},
   ${own(agreements, agreements.engagementId, agreements.id)}`;
 
 const byId = statement(
@@ -32,6 +43,20 @@ const between = statement(sql`select ${whole} from ${engagements} where ${engage
     select ${calls.engagementId} from ${calls} where ${calls.on}
       between ${sql.placeholder('from')}::text::date and ${sql.placeholder('to')}::text::date)
   order by ${engagements.askedAt}, ${engagements.id}`);
+const firstDay = (engagementId: SQLWrapper) =>
+  sql`(select min(${calls.on}) from ${calls} where ${calls.engagementId} = ${engagementId})`;
+/** The season of its first call, the others that share a payer with it, and of these the ones agreed in that season. */
+const soFar = statement(sql`
+  with season as (
+    select ${seasons.from} as begins, ${seasons.to} as ends from ${seasons}
+    where ${firstDay(sql`${sql.placeholder('id')}::text::uuid`)} between ${seasons.from} and ${seasons.to}
+    order by ${seasons.from} desc, ${seasons.to}, ${seasons.id} limit 1
+  ), others as (
+    select distinct theirs.engagement_id as id from ${payers} ours join ${payers} theirs on theirs.party_id = ours.party_id
+    where ours.engagement_id = ${sql.placeholder('id')}::text::uuid and theirs.engagement_id <> ours.engagement_id
+  )
+  select count(*)::integer from others join season on ${firstDay(sql`others.id`)} between begins and ends
+  join ${engagements} on ${engagements.id} = others.id and ${engagements.stage} in ('agreed', 'settled')`);
 const lock = statement(
   sql`select 1 from ${engagements} where ${eq(engagements.id, sql.placeholder('id'))} for update`,
 );
@@ -41,7 +66,10 @@ const freeze = adding(agreements);
 
 export function engagementBooks(
   transaction: Transaction,
-): Pick<Books, 'engagement' | 'lockEngagement' | 'engagements' | 'engagementsBetween' | 'saveEngagement'> {
+): Pick<
+  Books,
+  'engagement' | 'lockEngagement' | 'engagements' | 'engagementsBetween' | 'saveEngagement' | 'agreedSoFar'
+> {
   // What this transaction knows to be in the books: a save writes what differs from it.
   const kept = new Map<string, NewEngagementRows>();
   const read = (columns: unknown[]) => {
@@ -68,6 +96,10 @@ export function engagementBooks(
       const found = await between(transaction, { from: from.toString(), to: to.toString() });
       return found.map(read);
     },
+    async agreedSoFar(id) {
+      const [row] = isId(id) ? await soFar(transaction, { id }) : [];
+      return Number(row?.[0] ?? 0);
+    },
     async saveEngagement(engagement) {
       if (!kept.has(engagement.id)) await load(engagement.id);
       const before = kept.get(engagement.id);
@@ -79,7 +111,7 @@ export function engagementBooks(
 }
 
 function readRows([engagement, ...parts]: unknown[]): EngagementRows {
-  const [ofPayers, ofCalls, ofWorks, ofLegs, ofCosts, ofAgreements] = parts;
+  const [ofPayers, ofCalls, ofWorks, ofLegs, ofCosts, ofMoves, ofAgreements] = parts;
   return {
     engagement: unpack(engagements, engagement),
     payers: unpackRows(payers, ofPayers),
@@ -87,6 +119,7 @@ function readRows([engagement, ...parts]: unknown[]): EngagementRows {
     works: unpackRows(works, ofWorks),
     legs: unpackRows(legs, ofLegs),
     costs: unpackRows(costs, ofCosts),
+    moves: unpackRows(moves, ofMoves),
     agreements: unpackRows(agreements, ofAgreements),
   };
 }
@@ -104,6 +137,7 @@ async function write(
     replaceWorks(transaction, id, before?.works ?? [], after.works),
     replaceLegs(transaction, id, before?.legs ?? [], after.legs),
     replaceCosts(transaction, id, before?.costs ?? [], after.costs),
+    replaceMoves(transaction, id, before?.moves ?? [], after.moves),
     freeze(
       transaction,
       after.agreements.filter((agreement) => !before?.agreements.some(({ id }) => id === agreement.id)),
@@ -117,6 +151,7 @@ const replaceCalls = replacing(calls, calls.engagementId, calls.id, ({ id }) => 
 const replaceWorks = replacing(works, works.engagementId, works.id, ({ id }) => id);
 const replaceLegs = replacing(legs, legs.engagementId, legs.id, ({ id }) => id);
 const replaceCosts = replacing(costs, costs.engagementId, costs.id, ({ id }) => id);
+const replaceMoves = replacing(moves, moves.engagementId, moves.position, ({ position }) => String(position));
 
 function changedMeanwhile(title: string): Refused {
   return new Refused(

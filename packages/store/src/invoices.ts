@@ -91,7 +91,11 @@ async function keep(transaction: Transaction, invoice: Invoice): Promise<void> {
     ...quantity,
     calls: [...calls],
   }));
-  const taxRows = taxes.map((tax, position) => ({ ...of(position), ...tax }));
+  const taxRows = taxes.map(({ not, ...tax }, position) => ({
+    ...of(position),
+    ...tax,
+    not: not ? [...not] : null,
+  }));
   await add(transaction, {
     invoice: pack(invoices, [toRow(invoice)]),
     lines: pack(invoiceLines, lineRows),
@@ -120,8 +124,8 @@ function keptInvoice([json, lines, taxes, paid]: unknown[]): KeptInvoice {
   const invoice = {
     ...fromRow(row),
     lines: unpackRows(invoiceLines, lines).map(line),
-    taxes: unpackRows(invoiceTaxes, taxes).map(
-      ({ invoiceId: _, position: __, currency: ___, ...tax }) => tax,
+    taxes: unpackRows(invoiceTaxes, taxes).map(({ invoiceId: _, position: __, currency: ___, ...tax }) =>
+      present(tax),
     ),
   };
   return { invoice, paid: BigInt(String(paid)) };

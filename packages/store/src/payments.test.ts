@@ -64,7 +64,8 @@ describe.each(databases)('$name', (database) => {
         const left = { invoice: invoice.id, number: invoice.number, currency: GBP, party: soloist.id };
         const received = { id: newId(), receivedOn: day('2026-04-01'), amount: 15_000n, currency: GBP };
         const against = { ...left, owed: invoice.total - (found?.paid ?? 0n) };
-        const kept = granted(receive({ ...received, method: 'card' }, against, { keepCredit: true }));
+        const how = { keepCredit: true, today: received.receivedOn };
+        const kept = granted(receive({ ...received, method: 'card' }, against, how));
         await books.savePayment(kept);
         return kept.credit;
       });

@@ -148,7 +148,7 @@ describe.each(databases)('$name', (database) => {
          where relkind = 'r' and relnamespace = 'public'::regnamespace`,
         [],
       );
-      expect(tables).toHaveLength(19);
+      expect(tables).toHaveLength(20);
       expect(tables.filter(([, walled]) => !walled)).toEqual([]);
     });
 

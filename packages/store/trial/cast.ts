@@ -49,6 +49,7 @@ export function organisation(changes: Partial<Organisation> = {}): Organisation 
     paper: 'A4',
     weeklyLimit: 1800,
     holidays: ['2026-12-25', '2026-12-28'],
+    terms: [{ name: 'spring', from: day('2026-01-12'), to: day('2026-03-27') }],
     ...changes,
   };
 }
@@ -126,6 +127,8 @@ export function inquiry(
         title: 'Sonata in “A”',
         minutes: 24,
         requested: true,
+        difficulty: 'hard',
+        pages: 32,
         part: {
           edition: 'copy of the soloist’s',
           key: 'A',
@@ -156,7 +159,9 @@ export function inquiry(
       },
     ],
     costs: [{ id: newId(), on: day('2026-03-14'), what: 'parking', amount: 650n }],
-    soloist: { level: 'grade 8', instrument: 'cello' },
+    moves: [],
+    rolledOver: { hours: 45 },
+    soloist: { level: 'grade 8', instrument: 'cello', membership: 'guild' },
     sharers: 1,
     circumstances: ['outside event'],
     note: 'Second half\nwithout a page turner.',
@@ -178,6 +183,8 @@ export function agreed(asked: Inquiry, offered: Tariff = tariff()): Agreed {
       acceptedBy: 'Odalys Brandt',
       locale: 'en-GB',
       holidays: ['2026-04-06'],
+      terms: [{ name: 'spring', from: day('2026-01-12'), to: day('2026-03-20') }],
+      soFar: 2,
     }),
   );
 }

@@ -6,6 +6,7 @@ import { writtenTariffSchema } from '@colla/rates';
 import { DISTANCE_UNITS } from '@colla/travel';
 import { z } from 'zod';
 import { invoice, payment } from './invoices.ts';
+import { term } from './organisations.ts';
 import { sentence } from './tariffs.ts';
 import { amount, currencyCode, day, id, instant, page, price, text, time, words } from './words.ts';
 
@@ -20,6 +21,9 @@ export const spanInput = z.strictObject({
   /** The day it ends, where that is not `on`. */
   untilOn: day.optional(),
   zone: z.string().max(60),
+  /** True where the second of two like times is meant, in the night when clocks go back. */
+  fromAgain: z.boolean().optional(),
+  untilAgain: z.boolean().optional(),
 });
 
 /** A moment as a person writes it: local day and time at a place. */
@@ -50,6 +54,8 @@ export const call = z.object({
   start: instant,
   end: instant,
   standing,
+  /** That the pianist plays it though what was to be paid first was not: since when, and why. */
+  lifted: z.object({ at: instant, reason: z.string() }).optional(),
 });
 export type CallJson = z.output<typeof call>;
 
@@ -64,12 +70,25 @@ export const callInput = z.strictObject({
 });
 export type CallInput = z.input<typeof callInput>;
 
+/** The moment word came that a call moves, and whose wish it was. */
+export const movedInput = momentInput.extend({ by: who });
+
+/** What is left out stays as it is; `null` takes it away. */
 export const callChange = z.strictObject({
   kind: z.enum(CALL_KINDS).optional(),
-  label: words.optional(),
+  label: words.nullable().optional(),
   place: z.string().trim().max(200).optional(),
   planned: spanInput.optional(),
+  /** Until when it is kept free, of a call that is only held. */
+  lapsesAt: momentInput.nullable().optional(),
+  /** The word by which an agreed call moves; without it the times are only put right. */
+  moved: movedInput.optional(),
 });
+
+/** A call as it stood before it was moved, and the word by which it was. */
+export const callMove = z.object({ call: id, start: instant, end: instant, at: instant, by: who });
+
+export const liftInput = z.strictObject({ reason: words });
 
 /** The moment word came, as a person writes it. */
 export const wordInput = momentInput.extend({ by: who, reason });
@@ -89,6 +108,10 @@ export const work = z.object({
   title: z.string(),
   minutes: z.int(),
   requested: z.boolean(),
+  /** The organisation's own word for how hard the part is. */
+  difficulty: z.string().optional(),
+  /** Pages of the pianist's part. */
+  pages: z.int().optional(),
   part,
 });
 export type WorkJson = z.output<typeof work>;
@@ -99,6 +122,8 @@ export const workInput = z.strictObject({
   title: words,
   minutes: z.int().min(0).max(600).default(0),
   requested: z.boolean().default(false),
+  difficulty: words.optional(),
+  pages: z.int().min(1).max(2000).optional(),
   part: part.partial().strict().default({}),
 });
 
@@ -127,10 +152,15 @@ export const legInput = z.strictObject({
 export const cost = z.object({ id, on: day, what: z.string(), amount });
 export const costInput = z.strictObject({ on: day, what: words, amount: price });
 
+/** Minutes by the clause of an entitlement. */
+export const rolledOver = z.record(z.string().min(1).max(60), z.int().min(0).max(100_000));
+
 export const soloistFacts = z.strictObject({
   level: words.optional(),
   instrument: words.optional(),
   study: words.optional(),
+  /** Of a guild, union or studio. */
+  membership: words.optional(),
 });
 
 const tariffRef = z.object({ name: z.string(), version: z.int(), currency: z.string() });
@@ -153,6 +183,10 @@ export const agreement = z.object({
   calls: z.array(call.pick({ id: true, kind: true, label: true, start: true, end: true })),
   /** Public holidays as they were entered that day: later ones change no price that was agreed. */
   holidays: z.array(day),
+  /** The terms of the place, likewise. */
+  terms: z.array(term),
+  /** Engagements of the same payer agreed before it in its season; left out where they were not counted yet. */
+  soFar: z.int().optional(),
   agreedAt: instant,
   acceptedBy: z.string(),
 });
@@ -176,6 +210,15 @@ export const engagement = z.object({
   programme: z.array(work),
   legs: z.array(leg),
   costs: z.array(cost),
+  /** Calls that were moved by somebody's wish, in the order in which it was entered. */
+  moves: z.array(callMove),
+  /** Minutes that an entitlement has over from the engagement before, by its clause. */
+  rolledOver: z.record(z.string(), z.int()),
+  /**
+   * Engagements of the same payer agreed before it in its season: those of today, and those of the day of the agreement
+   * once there is one. Left out where they do not matter any more, or were not counted yet.
+   */
+  soFar: z.int().optional(),
   quote: quote.optional(),
   agreement: agreement.optional(),
   /** When it was settled, cancelled, declined or let lapse. */
@@ -183,8 +226,19 @@ export const engagement = z.object({
 });
 export type EngagementJson = z.output<typeof engagement>;
 
+/** That calls are not played until what is owed is paid: the clause, the day it was due, and the calls still blocked. */
+export const block = z.object({
+  clause: z.string(),
+  sentence: z.string(),
+  due: day,
+  owed: amount,
+  calls: z.array(id),
+});
+export type BlockJson = z.output<typeof block>;
+
 /** One engagement with everything that hangs on it. */
 export const engagementWhole = engagement.extend({
+  block: block.optional(),
   parties: z.record(z.string(), z.string()),
   invoices: z.array(invoice),
   payments: z.array(payment),
@@ -222,6 +276,7 @@ const engagementFields = z.strictObject({
   sharers: z.int().min(1).max(20),
   pianistClass: words,
   circumstances: z.array(words).max(20),
+  rolledOver,
   note: text,
 });
 

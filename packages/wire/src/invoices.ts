@@ -2,6 +2,7 @@
 
 import { type Invoice, type InvoiceStanding, METHODS, type Payment } from '@colla/invoicing';
 import { toDecimal } from '@colla/money';
+import { CATEGORIES } from '@colla/rates';
 import { z } from 'zod';
 import { addressLines, amount, currencyCode, day, id, text } from './words.ts';
 
@@ -32,17 +33,26 @@ export const invoice = z.object({
       unit: z.string(),
       rate: amount,
       amount,
+      /** What the amount was reckoned from. */
+      facts: z.array(z.object({ name: z.string(), value: z.string() })),
       arithmetic: z.string(),
     }),
   ),
   taxes: z.array(
     z.object({
       name: z.string(),
-      rate: z.int(),
+      rate: z.number(),
       code: z.string(),
       inside: z.boolean(),
       base: amount,
       amount,
+      /** Left out on invoices of before it was kept. */
+      clause: z.string().optional(),
+      arithmetic: z.string().optional(),
+      /** What the law wants to be said beside it: “VAT is owed by the recipient”. */
+      wording: z.string().optional(),
+      /** The kinds of line it is not on. */
+      not: z.array(z.enum(CATEGORIES)).optional(),
     }),
   ),
   net: amount,
@@ -99,11 +109,17 @@ export function showInvoice(of: Invoice, standing: InvoiceStanding): InvoiceJson
     payTo: [...of.payTo],
     lines: of.lines.map(({ on, calls: _calls, category: _category, ...line }) => ({
       ...line,
+      facts: [...line.facts],
       ...(on ? { on: on.toString() } : {}),
       rate: money(line.rate),
       amount: money(line.amount),
     })),
-    taxes: of.taxes.map((tax) => ({ ...tax, base: money(tax.base), amount: money(tax.amount) })),
+    taxes: of.taxes.map(({ not, ...tax }) => ({
+      ...tax,
+      ...(not ? { not: [...not] } : {}),
+      base: money(tax.base),
+      amount: money(tax.amount),
+    })),
     net: money(of.net),
     tax: money(of.tax),
     total: money(of.total),

@@ -16,7 +16,7 @@ test('the published document is OpenAPI 3.1 to an independent validator', async 
 test('every route of the table is published under its name', () => {
   const published = [...text.matchAll(/"operationId":"(\w+)"/g)].map(([, name]) => name);
   expect(published.sort()).toEqual(
-    [...Object.keys(routes), 'getInvoicePdf', 'getOpenApi', 'getProblemKind'].sort(),
+    [...Object.keys(routes), 'getInvoicePdf', 'getOpenApi', 'getProblemKind', 'getTariffSchema'].sort(),
   );
 });
 

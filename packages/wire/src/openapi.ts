@@ -72,6 +72,7 @@ function pathsOf(answers: Names, bodies: Names): Json {
   const paths: Record<string, Json> = {
     '/invoices/{id}/pdf': { get: pdf },
     '/openapi.json': { get: self },
+    '/tariff-schema.json': { get: tariffSchema },
     '/problems/{noun}/{what}': { get: problemKind },
   };
   for (const [name, route] of Object.entries(routes) as [RouteName, Route][]) {
@@ -195,6 +196,19 @@ const self: Json = {
   security: [],
   responses: {
     '200': { description: 'OpenAPI 3.1', content: { 'application/json': { schema: { type: 'object' } } } },
+  },
+};
+
+const tariffSchema: Json = {
+  operationId: 'getTariffSchema',
+  summary: 'The JSON Schema of a tariff as a file',
+  tags: ['tariffs'],
+  security: [],
+  responses: {
+    '200': {
+      description: 'JSON Schema, draft 2020-12',
+      content: { 'application/schema+json': { schema: { type: 'object' } } },
+    },
   },
 };
 

@@ -3,6 +3,10 @@
 import { z } from 'zod';
 import { addressLines, currencyCode, day, email, id, words } from './words.ts';
 
+/** A term into which the place divides its year; both days belong to it. */
+export const term = z.strictObject({ name: words, from: day, to: day });
+export type TermJson = z.output<typeof term>;
+
 export const organisation = z.object({
   id,
   name: z.string(),
@@ -17,6 +21,7 @@ export const organisation = z.object({
   /** Minutes of calls a week beyond which the season says so. */
   weeklyLimit: z.int(),
   holidays: z.array(day),
+  terms: z.array(term),
 });
 export type OrganisationJson = z.output<typeof organisation>;
 
@@ -34,6 +39,8 @@ export const organisationChange = z
     paper: z.enum(['A4', 'Letter']),
     weeklyLimit: z.int().min(0).max(10_080),
     holidays: z.array(day).max(400),
+    /** None may overlap another. */
+    terms: z.array(term).max(100),
   })
   .partial();
 

@@ -30,6 +30,7 @@ export const paths = {
   playCall: { method: 'post', path: '/engagements/:id/calls/:call/play' },
   cancelCall: { method: 'post', path: '/engagements/:id/calls/:call/cancel' },
   missCall: { method: 'post', path: '/engagements/:id/calls/:call/miss' },
+  liftBlock: { method: 'post', path: '/engagements/:id/calls/:call/lift' },
   reopenCall: { method: 'post', path: '/engagements/:id/calls/:call/reopen' },
   setProgramme: { method: 'put', path: '/engagements/:id/programme' },
   addLeg: { method: 'post', path: '/engagements/:id/legs' },

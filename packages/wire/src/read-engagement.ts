@@ -34,13 +34,14 @@ export function readInquiry(
     programme,
     legs: [],
     costs: [],
+    moves: [],
     askedAt,
   };
   return calls.reduce<OrRefusal<Engagement>>((so, call) => (refused(so) ? so : addCall(so, call)), inquiry);
 }
 
 function factsOf(input: z.output<typeof engagementInput>) {
-  const { title, payers = {}, soloist = {}, sharers = 1, circumstances = [] } = input;
+  const { title, payers = {}, soloist = {}, sharers = 1, circumstances = [], rolledOver = {} } = input;
   const { soloistParty, institutionParty, pianistClass, note } = input;
   return {
     title,
@@ -48,6 +49,7 @@ function factsOf(input: z.output<typeof engagementInput>) {
     soloist: present(soloist),
     sharers,
     circumstances,
+    rolledOver,
     ...present({ soloistParty, institutionParty, pianistClass, note }),
   };
 }

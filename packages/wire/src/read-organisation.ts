@@ -1,20 +1,22 @@
 // What is changed of whoever keeps the books, and of the parties they work with.
 
 import { readDay, zone } from '@colla/calendar';
-import type { Organisation, Party } from '@colla/engagements';
+import { type Organisation, type Party, termsApart } from '@colla/engagements';
 import { currency } from '@colla/money';
+import type { Term } from '@colla/rates';
 import { type OrRefusal, Refusal, refused } from '@colla/refusal';
 import type { z } from 'zod';
-import type { organisationChange, partyChange, partyInput } from './organisations.ts';
-import { present, readEach, without } from './read.ts';
+import type { organisationChange, partyChange, partyInput, TermJson } from './organisations.ts';
+import { present, readEach, readTerm, without } from './read.ts';
 import { isLocale } from './words.ts';
 
-/** The organisation as changed; refuses a currency, zone, locale or holiday that is none. */
+/** The organisation as changed; refuses a currency, zone, locale, holiday or term that is none. */
 export function readOrganisationChange(
   organisation: Organisation,
   change: z.output<typeof organisationChange>,
 ): OrRefusal<Organisation> {
-  const to = { ...organisation, ...present(change) };
+  const { terms: written, ...named } = change;
+  const to = { ...organisation, ...present(named) };
   const money = currency(to.currency);
   if (refused(money)) return money.at('/currency');
   const place = zone(to.zone);
@@ -22,7 +24,14 @@ export function readOrganisationChange(
   const holidays = readEach(to.holidays, '/holidays', readDay);
   if (refused(holidays)) return holidays;
   if (!isLocale(to.locale)) return noSuchLocale(to.locale);
-  return { ...withoutEmpty(to, 'email', 'taxNumber'), currency: money, zone: place };
+  const terms = written ? readTerms(written) : to.terms;
+  if (refused(terms)) return terms.at('/terms');
+  return { ...withoutEmpty(to, 'email', 'taxNumber'), currency: money, zone: place, terms };
+}
+
+function readTerms(written: readonly TermJson[]): OrRefusal<readonly Term[]> {
+  const terms = readEach(written, '', readTerm);
+  return refused(terms) ? terms : termsApart(terms);
 }
 
 function noSuchLocale(name: string): Refusal {

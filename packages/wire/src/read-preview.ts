@@ -3,10 +3,21 @@
 import type { Temporal } from '@colla/calendar';
 import { readInstant } from '@colla/calendar';
 import type { Call, Standing } from '@colla/hours';
-import { type Facts, readTariff, type Tariff, withChoices } from '@colla/rates';
+import { type Facts, type Move, readTariff, type Tariff, withChoices } from '@colla/rates';
 import { type OrRefusal, refused } from '@colla/refusal';
 import type { z } from 'zod';
-import { present, readCall, readCost, readEach, readLeg, readSpan, readWord, readWork } from './read.ts';
+import {
+  present,
+  readCall,
+  readCost,
+  readEach,
+  readLeg,
+  readMoved,
+  readSpan,
+  readTerm,
+  readWord,
+  readWork,
+} from './read.ts';
 import type { previewInput } from './statements.ts';
 
 type Preview = z.output<typeof previewInput>;
@@ -44,7 +55,11 @@ function readFacts(of: Preview['engagement'], { currency }: Tariff): OrRefusal<F
     readCost(cost, { id: nameOf(cost, at), currency }),
   );
   if (refused(costs)) return costs;
-  const { sharers, circumstances, offered, pianistClass } = of;
+  const terms = readEach(of.terms, '/terms', readTerm);
+  if (refused(terms)) return terms;
+  const moves = readEach(of.moves, '/moves', readMove);
+  if (refused(moves)) return moves;
+  const { sharers, circumstances, offered, pianistClass, rolledOver, soFar } = of;
   return {
     calls,
     programme,
@@ -52,11 +67,21 @@ function readFacts(of: Preview['engagement'], { currency }: Tariff): OrRefusal<F
     costs,
     soloist: present(of.soloist),
     sharers,
-    ...present({ pianistClass }),
+    ...present({ pianistClass, soFar }),
     circumstances,
     offered,
+    terms,
+    moves,
+    rolledOver,
     holidays: new Set(of.holidays),
   };
+}
+
+function readMove({ call, was, moved }: Preview['engagement']['moves'][number]): OrRefusal<Move> {
+  const before = readSpan(was);
+  if (refused(before)) return before.at('/was');
+  const word = readMoved(moved);
+  return refused(word) ? word.at('/moved') : { call, was: before, ...word };
 }
 
 /** The name it was given, or its place in the list, written so that it sorts as the list does. */

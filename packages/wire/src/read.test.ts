@@ -87,6 +87,7 @@ test('a holiday that is no day is pointed at', () => {
     paper: 'A4' as const,
     weeklyLimit: 1800,
     holidays: [],
+    terms: [],
   };
   const change = { holidays: ['2026-12-25', '2026-12-32'] };
   expect(readOrganisationChange(organisation, change)).toMatchObject({ field: '/holidays/1' });

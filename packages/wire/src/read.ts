@@ -1,22 +1,25 @@
 // What was sent, once its schema has read it, as domain values; or the refusal that points at the field.
 
 import { localTime, readDay, type Season, type Span, season, span, type Temporal } from '@colla/calendar';
-import type { addCall, Work } from '@colla/engagements';
+import type { addCall, CallChange, Work } from '@colla/engagements';
 import type { Reason, Who } from '@colla/hours';
 import { type Currency, fromDecimal } from '@colla/money';
-import type { Cost } from '@colla/rates';
+import type { Cost, Term } from '@colla/rates';
 import { type OrRefusal, refused } from '@colla/refusal';
 import { distance, type Leg } from '@colla/travel';
 import type { z } from 'zod';
 import type {
+  callChange,
   callInput,
   costInput,
   legInput,
   momentInput,
+  movedInput,
   spanInput,
   wordInput,
   workInput,
 } from './engagements.ts';
+import type { TermJson } from './organisations.ts';
 import type { seasonInput } from './seasons.ts';
 
 /** Reads every item of a list; the refusal of the first that cannot be read points at it below `pointer`. */
@@ -57,6 +60,28 @@ export function readSpan(of: z.output<typeof spanInput>): OrRefusal<Span> {
   return span(of);
 }
 
+/** What becomes of a call; `null` takes a name or the end of a hold away. */
+export function readCallChange({
+  planned,
+  lapsesAt,
+  moved: _,
+  ...named
+}: z.output<typeof callChange>): OrRefusal<CallChange> {
+  const times = planned && readSpan(planned);
+  if (refused(times)) return times.at('/planned');
+  const lapses = lapsesAt && readMoment(lapsesAt);
+  if (refused(lapses)) return lapses.at('/lapsesAt');
+  return present({ ...named, planned: times, lapsesAt: lapses });
+}
+
+/** The word by which a call moves: when it came, and whose wish it was. */
+export function readMoved(
+  of: z.output<typeof movedInput>,
+): OrRefusal<{ at: Temporal.ZonedDateTime; by: Who }> {
+  const at = readMoment(of);
+  return refused(at) ? at : { at, by: of.by };
+}
+
 /** The moment word came, who let it fall, and why. */
 export function readWord(
   of: z.output<typeof wordInput>,
@@ -74,14 +99,14 @@ function readMoment({ on, at, zone }: z.output<typeof momentInput>): OrRefusal<T
 
 /** A work of the programme. A part of which nothing is said is wanted, and its permission not asked. */
 export function readWork(
-  { composer, title, minutes, requested, part }: z.output<typeof workInput>,
+  { composer, title, minutes, requested, difficulty, pages, part }: z.output<typeof workInput>,
   id: string,
 ): OrRefusal<Work> {
   const receivedOn = part.receivedOn === undefined ? undefined : readDay(part.receivedOn);
   if (refused(receivedOn)) return receivedOn.at('/part/receivedOn');
   const { edition, key, cuts, state = 'wanted', permission = 'not asked' } = part;
   const kept = { ...present({ edition, key, cuts, receivedOn }), state, permission };
-  return { id, composer, title, minutes, requested, part: kept };
+  return { id, composer, title, minutes, requested, ...present({ difficulty, pages }), part: kept };
 }
 
 export function readLeg(of: z.output<typeof legInput>, id: string): OrRefusal<Leg> {
@@ -103,12 +128,17 @@ export function readCost(
   return refused(amount) ? amount.at('/amount') : { id, on, what: of.what, amount };
 }
 
-export function readSeason({ name, from, to }: z.output<typeof seasonInput>, id: string): OrRefusal<Season> {
+export function readSeason(of: z.output<typeof seasonInput>, id: string): OrRefusal<Season> {
+  const days = readTerm(of);
+  return refused(days) ? days : season({ id, ...days });
+}
+
+/** A name and its first and last day. */
+export function readTerm({ name, from, to }: TermJson): OrRefusal<Term> {
   const first = readDay(from);
   if (refused(first)) return first.at('/from');
   const last = readDay(to);
-  if (refused(last)) return last.at('/to');
-  return season({ id, name, from: first, to: last });
+  return refused(last) ? last.at('/to') : { name, from: first, to: last };
 }
 
 /** The same without what is undefined: the domain leaves out what is not there. */

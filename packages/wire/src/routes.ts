@@ -14,6 +14,7 @@ import {
   engagementPage,
   engagementWhole,
   legInput,
+  liftInput,
   quoteInput,
   spanInput,
   wordInput,
@@ -194,7 +195,7 @@ export const routes = {
   changeCall: {
     ...paths.changeCall,
     tag: 'calls',
-    summary: 'Move a call, or name it otherwise; a quote is taken back by it',
+    summary: 'Move a call, name it otherwise, or keep it free until another day; a quote is taken back by it',
     body: callChange,
     answer: engagement,
   },
@@ -229,6 +230,13 @@ export const routes = {
     tag: 'calls',
     summary: 'No word came and somebody was not there',
     body: wordInput.pick({ by: true, reason: true }),
+    answer: engagement,
+  },
+  liftBlock: {
+    ...paths.liftBlock,
+    tag: 'calls',
+    summary: 'Play a call though what was to be paid first was not, with the reason',
+    body: liftInput,
     answer: engagement,
   },
   reopenCall: {

@@ -4,6 +4,7 @@ import type { Season, Span, Temporal } from '@colla/calendar';
 import {
   type Agreement,
   type Engagement,
+  type House,
   hasAgreement,
   type Organisation,
   type Party,
@@ -11,23 +12,35 @@ import {
   type Work,
 } from '@colla/engagements';
 import type { Call, Standing } from '@colla/hours';
+import type { Block } from '@colla/invoicing';
 import { toDecimal } from '@colla/money';
-import { type Cost, sentencesOf, type Tariff } from '@colla/rates';
+import { type Cost, type Move, sentencesOf, type Tariff, type Term } from '@colla/rates';
 import { distanceText, type Leg } from '@colla/travel';
 import type {
   AgreementJson,
+  BlockJson,
   CallJson,
   EngagementJson,
   EngagementSummaryJson,
   LegJson,
   WorkJson,
 } from './engagements.ts';
-import type { OrganisationJson, PartyJson } from './organisations.ts';
+import type { OrganisationJson, PartyJson, TermJson } from './organisations.ts';
 import type { SeasonJson } from './seasons.ts';
 import type { TariffJson, TariffWholeJson } from './tariffs.ts';
 
 export function showOrganisation(of: Organisation): OrganisationJson {
-  return { ...of, address: [...of.address], payTo: [...of.payTo], holidays: [...of.holidays] };
+  return {
+    ...of,
+    address: [...of.address],
+    payTo: [...of.payTo],
+    holidays: [...of.holidays],
+    terms: of.terms.map(showTerm),
+  };
+}
+
+function showTerm({ name, from, to }: Term): TermJson {
+  return { name, from: from.toString(), to: to.toString() };
 }
 
 export function showParty(of: Party): PartyJson {
@@ -92,8 +105,9 @@ export function showEngagementSummary({ first, last, next, ...of }: Summary): En
   };
 }
 
-/** Sentences of a quote are said for `locale`; those of an agreement are as they were read. */
-export function showEngagement(of: Engagement, locale: string): EngagementJson {
+/** Sentences of a quote are said in the language of the house; those of an agreement are as they were read. */
+export function showEngagement(of: Engagement, house: Pick<House, 'locale' | 'soFar'>): EngagementJson {
+  const { soFar } = hasAgreement(of) ? of.agreement : house;
   return {
     id: of.id,
     title: of.title,
@@ -112,7 +126,10 @@ export function showEngagement(of: Engagement, locale: string): EngagementJson {
     programme: of.programme.map(showWork),
     legs: of.legs.map(showLeg),
     costs: of.costs.map((cost) => showCost(cost, of.currency)),
-    ...stageOf(of, locale),
+    moves: of.moves.map(showMove),
+    rolledOver: { ...of.rolledOver },
+    ...(soFar === undefined ? {} : { soFar }),
+    ...stageOf(of, house.locale),
   };
 }
 
@@ -153,6 +170,8 @@ export function showAgreement(of: Agreement, engagement: string): AgreementJson 
     sentences: [...of.sentences],
     calls: of.calls.map(({ planned, ...call }) => ({ ...call, ...showSpan(planned) })),
     holidays: [...of.holidays],
+    terms: of.terms.map(showTerm),
+    ...(of.soFar === undefined ? {} : { soFar: of.soFar }),
     agreedAt: of.agreedAt.toString(),
     acceptedBy: of.acceptedBy,
   };
@@ -162,12 +181,22 @@ function nameOf({ name, version, currency }: Tariff) {
   return { name, version, currency };
 }
 
-function showCall({ planned, standing, ...call }: Call): CallJson {
+function showCall({ planned, standing, lifted, ...call }: Call): CallJson {
   return {
     ...call,
     ...showSpan(planned),
     standing: showStanding(standing),
+    ...(lifted ? { lifted: { ...lifted, at: lifted.at.toString() } } : {}),
   };
+}
+
+function showMove({ call, was, at, by }: Move): EngagementJson['moves'][number] {
+  return { call, ...showSpan(was), at: at.toString(), by };
+}
+
+/** Why calls wait, and for how much. */
+export function showBlock({ currency, due, owed, calls, ...of }: Block): BlockJson {
+  return { ...of, due: due.toString(), owed: toDecimal(owed, currency), calls: [...calls] };
 }
 
 function showStanding(of: Standing): CallJson['standing'] {

@@ -13,11 +13,14 @@ import {
   callInput,
   costInput,
   legInput,
+  movedInput,
+  rolledOver,
   soloistFacts,
   spanInput,
   wordInput,
   workInput,
 } from './engagements.ts';
+import { term } from './organisations.ts';
 import { amount, currencyCode, day, instant, locale, price, words } from './words.ts';
 
 export const statementLine = z.object({
@@ -58,9 +61,13 @@ export const statement = z.object({
     z.object({
       clause: z.string(),
       name: z.string(),
-      rate: z.int(),
+      rate: z.number(),
       code: z.string(),
       inside: z.boolean(),
+      /** What the law wants to be said beside it: “VAT is owed by the recipient”. */
+      wording: z.string().optional(),
+      /** The kinds of line it is not on. */
+      not: z.array(z.enum(CATEGORIES)).optional(),
       payer: z.string(),
       base: amount,
       amount,
@@ -139,7 +146,12 @@ export function showStatement(of: Statement): StatementJson {
     asOf: of.asOf.toString(),
     lines: of.lines.map(line),
     toOthers: of.toOthers.map(({ payee, ...owed }) => ({ ...line(owed), payee })),
-    taxes: of.taxes.map((tax) => ({ ...tax, base: text(tax.base), amount: text(tax.amount) })),
+    taxes: of.taxes.map(({ not, ...tax }) => ({
+      ...tax,
+      ...(not ? { not: [...not] } : {}),
+      base: text(tax.base),
+      amount: text(tax.amount),
+    })),
     payers: of.payers.map((sum) => ({
       payer: sum.payer,
       net: text(sum.net),
@@ -193,6 +205,9 @@ const previewCall = callInput
     'turned out in two ways; say only one of played, cancelled, missed',
   );
 
+/** A call that was moved, by the name it has in the preview. */
+const previewMove = z.strictObject({ call: z.string().min(1).max(60), was: spanInput, moved: movedInput });
+
 /** A tariff and the facts of an engagement, priced and forgotten. */
 export const previewInput = z.strictObject({
   tariff: writtenTariffSchema,
@@ -209,6 +224,11 @@ export const previewInput = z.strictObject({
     holidays: z.array(day).max(400).default([]),
     /** False once it is agreed: held calls then no longer count. */
     offered: z.boolean().default(false),
+    terms: z.array(term).max(100).default([]),
+    /** Calls that were moved: where each stood before, and the word by which it was moved. */
+    moves: z.array(previewMove).max(500).default([]),
+    rolledOver: rolledOver.default({}),
+    soFar: z.int().min(0).max(100_000).optional(),
   }),
   locale: locale.default('en'),
   asOf: instant.optional(),

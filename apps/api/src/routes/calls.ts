@@ -3,14 +3,18 @@ import {
   agreeCall,
   cancelCall,
   changeCall,
+  heard,
+  liftBlock,
   missCall,
   playCall,
   releaseCall,
   reopenCall,
 } from '@colla/engagements';
+import { mayLift, mayPlay } from '@colla/invoicing';
 import { refused } from '@colla/refusal';
-import { present, readCall, readSpan, readWord } from '@colla/wire';
+import { readCall, readCallChange, readMoved, readSpan, readWord } from '@colla/wire';
 import type { Handlers } from '../answer.ts';
+import { blockNow } from '../block.ts';
 import { move } from '../move.ts';
 
 export const calls = {
@@ -21,11 +25,12 @@ export const calls = {
     }),
 
   changeCall: async (ask) =>
-    move(ask, (engagement) => {
-      const { planned, ...named } = ask.body;
-      const times = planned && readSpan(planned);
-      if (refused(times)) return times.at('/planned');
-      return changeCall(engagement, ask.params.call, present({ ...named, planned: times }));
+    move(ask, (engagement, { at }) => {
+      const to = readCallChange(ask.body);
+      if (refused(to)) return to;
+      const { moved } = ask.body;
+      const word = moved && heard(readMoved(moved), at);
+      return refused(word) ? word.at('/moved') : changeCall(engagement, ask.params.call, to, word);
     }),
 
   releaseCall: async (ask) => move(ask, (engagement) => releaseCall(engagement, ask.params.call)),
@@ -33,19 +38,30 @@ export const calls = {
   agreeCall: async (ask) => move(ask, (engagement, { at }) => agreeCall(engagement, ask.params.call, at)),
 
   playCall: async (ask) =>
-    move(ask, (engagement, { at }) => {
+    move(ask, async (engagement, beside) => {
+      const { call } = ask.params;
       const times = readSpan(ask.body);
-      return refused(times) ? times : playCall(engagement, ask.params.call, times, at);
+      if (refused(times)) return times;
+      const may = mayPlay(await blockNow(engagement, beside, ask.books), call);
+      return refused(may) ? may : playCall(engagement, call, times, beside.at);
     }),
 
   cancelCall: async (ask) =>
-    move(ask, (engagement) => {
-      const word = readWord(ask.body);
+    move(ask, (engagement, { at }) => {
+      const word = heard(readWord(ask.body), at);
       return refused(word) ? word : cancelCall(engagement, ask.params.call, word);
     }),
 
   missCall: async (ask) =>
     move(ask, (engagement, { at }) => missCall(engagement, ask.params.call, ask.body, at)),
+
+  liftBlock: async (ask) =>
+    move(ask, async (engagement, beside) => {
+      const { call } = ask.params;
+      const may = mayLift(await blockNow(engagement, beside, ask.books), call);
+      if (refused(may)) return may;
+      return liftBlock(engagement, call, { at: beside.at, reason: ask.body.reason });
+    }),
 
   reopenCall: async (ask) => move(ask, (engagement) => reopenCall(engagement, ask.params.call)),
 } satisfies Partial<Handlers>;

@@ -1,12 +1,13 @@
 import { readDay, type Temporal } from '@colla/calendar';
-import { agree, cancel, decline, lapse, quote } from '@colla/engagements';
-import { standingOf } from '@colla/invoicing';
+import { agree, cameBy, cancel, decline, heard, lapse, quote } from '@colla/engagements';
+import { blockOf, standingOf } from '@colla/invoicing';
 import { Refusal, refused } from '@colla/refusal';
 import type { Books } from '@colla/store';
 import {
   readEngagementChange,
   readInquiry,
   readWord,
+  showBlock,
   showEngagement,
   showEngagementSummary,
   showInvoice,
@@ -14,7 +15,7 @@ import {
   showPayment,
 } from '@colla/wire';
 import type { Handlers } from '../answer.ts';
-import { change, move } from '../move.ts';
+import { change, houseOf, move } from '../move.ts';
 import { found, must, refuse } from '../refusals.ts';
 import { settledBy } from '../settling.ts';
 import { versionFor } from '../tariff-versions.ts';
@@ -24,12 +25,14 @@ export const engagements = {
     showPage(await books.engagements({ ...query, now }), showEngagementSummary),
 
   addEngagement: async ({ body, books, now, newId }) => {
-    const { currency, zone, locale } = await books.organisation();
+    const organisation = await books.organisation();
+    const { currency, zone } = organisation;
     const askedAt = now.toZonedDateTimeISO(zone);
     const inquiry = must(readInquiry(body, { newId, currency, askedAt }));
+    must(cameBy(inquiry.programme, askedAt.toPlainDate()), '/programme');
     await mustKnowParties(inquiry, books);
     await books.saveEngagement(inquiry);
-    return showEngagement(inquiry, locale);
+    return showEngagement(inquiry, await houseOf(inquiry, { organisation, books }));
   },
 
   getEngagement: async ({ params: { id }, books, now }) => {
@@ -41,9 +44,13 @@ export const engagements = {
       books.paymentsOf(id),
     ]);
     const engagement = found(kept, 'engagement');
-    const today = now.toZonedDateTimeISO(organisation.zone).toPlainDate();
+    const at = now.toZonedDateTimeISO(organisation.zone);
+    const today = at.toPlainDate();
+    const block =
+      engagement.stage === 'agreed' ? blockOf({ engagement, invoices, house: organisation }, at) : undefined;
     return {
-      ...showEngagement(engagement, organisation.locale),
+      ...showEngagement(engagement, await houseOf(engagement, { organisation, books })),
+      ...(block ? { block: showBlock(block) } : {}),
       parties: Object.fromEntries(names),
       invoices: invoices.map(({ invoice, paid }) => showInvoice(invoice, standingOf(invoice, paid, today))),
       payments: payments.map(showPayment),
@@ -68,17 +75,19 @@ export const engagements = {
   },
 
   agreeEngagement: async (ask) =>
-    move(ask, (engagement, { organisation: { locale, holidays }, at }) =>
-      agree(engagement, { id: ask.newId(), at, acceptedBy: ask.body.acceptedBy, locale, holidays }),
-    ),
+    move(ask, async (engagement, { organisation, at }) => {
+      const { books, body, newId } = ask;
+      const house = await houseOf(engagement, { organisation, books });
+      return agree(engagement, { ...house, id: newId(), at, acceptedBy: body.acceptedBy });
+    }),
 
   declineEngagement: async (ask) => move(ask, (engagement, { at }) => decline(engagement, at)),
 
   lapseEngagement: async (ask) => move(ask, (engagement, { at }) => lapse(engagement, at)),
 
   cancelEngagement: async (ask) =>
-    move(ask, (engagement) => {
-      const word = readWord(ask.body);
+    move(ask, (engagement, { at }) => {
+      const word = heard(readWord(ask.body), at);
       return refused(word) ? word : cancel(engagement, word);
     }),
 

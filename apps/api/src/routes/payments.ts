@@ -9,7 +9,9 @@ import { settleIfDone } from '../settling.ts';
 
 export const payments = {
   addPayment: async ({ params, body, books, now, newId }) => {
-    const kept = found(await books.lockInvoice(params.id), 'invoice');
+    const [locked, { zone }] = await Promise.all([books.lockInvoice(params.id), books.organisation()]);
+    const kept = found(locked, 'invoice');
+    const today = now.toZonedDateTimeISO(zone).toPlainDate();
     const { method, reference, keepCredit } = body;
     const received = {
       id: newId(),
@@ -17,7 +19,7 @@ export const payments = {
       method,
       ...present({ reference }),
     };
-    const payment = must(receive(received, owedOn(kept), { keepCredit }));
+    const payment = must(receive(received, owedOn(kept), { keepCredit, today }));
     await books.savePayment(payment);
     await settleIfDone(kept.invoice.engagement, books, now);
     return showPayment(payment);

@@ -1,3 +1,4 @@
+import { cameBy } from '@colla/engagements';
 import { refused } from '@colla/refusal';
 import { readEach, readWork } from '@colla/wire';
 import type { Handlers } from '../answer.ts';
@@ -5,11 +6,12 @@ import { change } from '../move.ts';
 
 export const programme = {
   setProgramme: async (ask) =>
-    change(ask, (open) => {
+    change(ask, (open, { at }) => {
       const known = new Set(open.programme.map(({ id }) => id));
-      const works = readEach(ask.body.works, '/works', (work) =>
+      const works = readEach(ask.body.works, '', (work) =>
         readWork(work, work.id !== undefined && known.delete(work.id) ? work.id : ask.newId()),
       );
-      return refused(works) ? works : { ...open, programme: works };
+      const came = refused(works) ? works : cameBy(works, at.toPlainDate());
+      return refused(came) ? came.at('/works') : { ...open, programme: came };
     }),
 } satisfies Partial<Handlers>;

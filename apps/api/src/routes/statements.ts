@@ -5,6 +5,7 @@ import { toDecimal } from '@colla/money';
 import { type Statement, sentencesOf, statement } from '@colla/rates';
 import { readPreview, type StatementAnswerJson, showSentences, showStatement } from '@colla/wire';
 import type { Handlers } from '../answer.ts';
+import { houseOf } from '../move.ts';
 import { found, must, noTerms } from '../refusals.ts';
 
 export const statements = {
@@ -19,7 +20,8 @@ export const statements = {
       query.asOf === undefined
         ? now.toZonedDateTimeISO(organisation.zone)
         : must(readInstant(query.asOf), '/asOf');
-    const priced = must(statementOf(engagement, asOf, organisation) ?? noTerms);
+    const house = await houseOf(engagement, { organisation, books });
+    const priced = must(statementOf(engagement, asOf, house) ?? noTerms);
     return {
       statement: showStatement(priced),
       sentences: showSentences(engagement, organisation.locale),

@@ -47,6 +47,11 @@ export const calls = pgTable(
     by: text('let_fall_by', { enum: ['payer', 'pianist'] }),
     reason: text('reason', { enum: REASONS }),
     wasAgreed: boolean('was_agreed'),
+
+    /** When and why the pianist played it though what was to be paid first was not. */
+    liftedAt: instant('lifted_at'),
+    liftedZone: zoneName('lifted_zone'),
+    liftedReason: text('lifted_reason'),
   },
   (table) => [
     primaryKey({ columns: [table.organisationId, table.engagementId, table.id] }),
@@ -81,6 +86,8 @@ export const calls = pgTable(
     ),
     oneOf('calls_let_fall_by', table.by, ['payer', 'pianist']),
     oneOf('calls_reason', table.reason, REASONS),
+    check('calls_lifted', sql`(${table.liftedAt} is null) = (${table.liftedReason} is null)`),
+    zoneBeside('calls_lifted_zone', table.liftedAt, table.liftedZone),
     zoneBeside('calls_lapses_zone', table.lapsesAt, table.lapsesZone),
     zoneBeside('calls_played_zone', table.playedFrom, table.playedZone),
     zoneBeside('calls_word_zone', table.wordAt, table.wordZone),

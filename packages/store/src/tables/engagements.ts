@@ -7,6 +7,7 @@ import { check, foreignKey, index, integer, pgTable, primaryKey, text, uuid } fr
 import {
   currencyCode,
   instant,
+  minutesByClause,
   ofItsOrganisation,
   oneOf,
   organisationId,
@@ -32,9 +33,12 @@ export const engagements = pgTable(
     level: text('soloist_level'),
     instrument: text('soloist_instrument'),
     study: text('soloist_study'),
+    membership: text('soloist_membership'),
     sharers: integer('sharers').notNull(),
     pianistClass: text('pianist_class'),
     circumstances: text('circumstances').array().notNull(),
+    /** Minutes that an entitlement has over from the engagement before, by its clause. */
+    rolledOver: minutesByClause('rolled_over').notNull().default({}),
     note: text('note'),
     askedAt: instant('asked_at').notNull(),
     askedZone: zoneName('asked_zone').notNull(),

@@ -9,6 +9,7 @@ export { invoiceLines } from './invoice-lines.ts';
 export { invoiceTaxes } from './invoice-taxes.ts';
 export { invoices } from './invoices.ts';
 export { legs } from './legs.ts';
+export { moves } from './moves.ts';
 export { organisations } from './organisations.ts';
 export { parties } from './parties.ts';
 export { payers } from './payers.ts';

@@ -10,6 +10,7 @@ import {
   ofItsOrganisation,
   oneOf,
   organisationId,
+  usedFacts,
   wholeNumber,
 } from '../columns.ts';
 import { invoices } from './invoices.ts';
@@ -32,6 +33,7 @@ export const invoiceLines = pgTable(
     rate: minorUnits('rate').notNull(),
     amount: minorUnits('amount').notNull(),
     currency: currencyCode(),
+    facts: usedFacts('facts').notNull().default([]),
     arithmetic: text('arithmetic').notNull(),
     on: day('on_day'),
   },

@@ -1,5 +1,6 @@
 // The taxes of an invoice, as issued.
 
+import { CATEGORIES } from '@colla/rates';
 import { sql } from 'drizzle-orm';
 import {
   boolean,
@@ -29,6 +30,11 @@ export const invoiceTaxes = pgTable(
     inside: boolean('inside').notNull(),
     base: minorUnits('base').notNull(),
     amount: minorUnits('amount').notNull(),
+    clause: text('clause'),
+    wording: text('wording'),
+    /** The kinds of line it is not on. */
+    not: text('not_on', { enum: CATEGORIES }).array(),
+    arithmetic: text('arithmetic'),
     currency: currencyCode(),
   },
   (table) => [

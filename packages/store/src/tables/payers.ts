@@ -1,6 +1,6 @@
 // Who pays for an engagement, by the roles its tariff names.
 
-import { foreignKey, integer, pgTable, primaryKey, text, uuid } from 'drizzle-orm/pg-core';
+import { foreignKey, index, integer, pgTable, primaryKey, text, uuid } from 'drizzle-orm/pg-core';
 import { ofItsOrganisation, organisationId } from '../columns.ts';
 import { engagements } from './engagements.ts';
 import { parties } from './parties.ts';
@@ -16,6 +16,7 @@ export const payers = pgTable(
   },
   (table) => [
     primaryKey({ columns: [table.organisationId, table.engagementId, table.role] }),
+    index('payers_party').on(table.organisationId, table.partyId),
     foreignKey({
       columns: [table.organisationId, table.engagementId],
       foreignColumns: [engagements.organisationId, engagements.id],

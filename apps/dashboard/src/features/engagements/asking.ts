@@ -1,9 +1,9 @@
 // What the next invoice to a payer will ask for, line by line, before it is issued.
 
-import { readDay, Temporal } from '@colla/calendar';
-import { type Asked, type Billable, billable, USUAL_DAYS } from '@colla/invoicing';
+import { readDay } from '@colla/calendar';
+import { type Asked, type Billable, billable, dueDay } from '@colla/invoicing';
 import { currency, fromDecimal } from '@colla/money';
-import { dueOn, type Facts, type Statement } from '@colla/rates';
+import type { Facts, Statement } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import type { InvoiceJson } from '@colla/wire';
 
@@ -22,18 +22,11 @@ export function askingOf(
   const day = granted(readDay(issuedOn));
   return {
     billable: billable(statement, payer, earlier.map(askedBy)),
-    dueOn: dueDay(statement, facts, day).toString(),
+    dueOn: dueDay({ statement, facts, issuedOn: day }).toString(),
   };
 }
 
-/** The day the agreed terms name, or the usual one; never before the invoice itself. */
-function dueDay({ payment }: Statement, facts: Facts, issuedOn: Temporal.PlainDate): Temporal.PlainDate {
-  const agreed = payment && dueOn(payment.due, facts, issuedOn);
-  const due = agreed ?? issuedOn.add({ days: USUAL_DAYS });
-  return Temporal.PlainDate.compare(due, issuedOn) < 0 ? issuedOn : due;
-}
-
-/** An invoice as far as the difference needs it; the lines' calls and category do not count there. */
+/** An invoice as far as the difference needs it: the calls and category of a line, and why a tax is owed, do not count. */
 function askedBy(invoice: InvoiceJson): Asked {
   const money = (text: string) => granted(fromDecimal(text, granted(currency(invoice.currency))));
   return {
@@ -46,6 +39,10 @@ function askedBy(invoice: InvoiceJson): Asked {
       rate: money(line.rate),
       amount: money(line.amount),
     })),
-    taxes: invoice.taxes.map((tax) => ({ ...tax, base: money(tax.base), amount: money(tax.amount) })),
+    taxes: invoice.taxes.map(({ name, rate, code, inside, base, amount }) => ({
+      ...{ name, rate, code, inside },
+      base: money(base),
+      amount: money(amount),
+    })),
   };
 }

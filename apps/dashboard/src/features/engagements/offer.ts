@@ -1,7 +1,6 @@
 // A quote before it is made: the version, the prices chosen in its bands, and what it all comes to.
 
 import type { Temporal } from '@colla/calendar';
-import { type Call, inOrder } from '@colla/hours';
 import {
   type Facts,
   type Kind,
@@ -39,18 +38,6 @@ export function openPrices({ written, sentences }: Version): OpenPrice[] {
 
 function isBand(band: unknown): band is { from: string; to: string } {
   return typeof band === 'object' && band !== null && 'from' in band && 'to' in band;
-}
-
-/**
- * The version in force on the day of the first call, the newest where there is no call; none where the tariff begins
- * after that day, for then it must be named. Versions are oldest first.
- */
-export function versionFor<Version extends { readonly from: string }>(
-  versions: readonly Version[],
-  calls: readonly Call[],
-): Version | undefined {
-  const first = inOrder(calls)[0]?.planned.start.toPlainDate().toString();
-  return first === undefined ? versions.at(-1) : versions.findLast(({ from }) => from <= first);
 }
 
 export interface Offer {
