@@ -1,6 +1,7 @@
 // What banks read and write: account numbers, payment references, the square to scan, statements of an account.
 
 export { readCamt } from './camt.ts';
+export { DATE_ORDERS, type DateOrder, DECIMAL_MARKS, type DecimalMark } from './cells.ts';
 export { inFours } from './check.ts';
 export {
   type CreditorReference,
@@ -8,7 +9,12 @@ export {
   creditorReferencesIn,
   readCreditorReference,
 } from './creditor-reference.ts';
+export { readCsv } from './csv.ts';
 export type { Balance, BankStatement, Entry } from './entry.ts';
 export { type Iban, looksLikeIban, readIban } from './iban.ts';
+export type { Mapping, SidedSum, SignedSum, SumColumns, TwoSums } from './mapping.ts';
+export { type OpenMapping, proposeMapping, type Unmapped } from './propose-mapping.ts';
+export { DELIMITERS, type Delimiter, type Row } from './rows.ts';
 export { scanToPay, type Transfer } from './scan-to-pay.ts';
 export { LARGEST_FILE, textOf } from './text.ts';
+export { looksLikeXml } from './xml.ts';
