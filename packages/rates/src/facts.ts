@@ -29,7 +29,10 @@ export interface WorkFacts {
   readonly part?: { readonly receivedOn?: Temporal.PlainDate; readonly state?: string };
 }
 
-/** Money spent for the engagement and passed on as the terms say, in minor units of the tariff's currency. */
+/**
+ * Money spent for the engagement and passed on as the terms say, or told because a share of it is owed (a prize, the
+ * takings of an evening), in minor units of the tariff's currency.
+ */
 export interface Cost {
   readonly id: string;
   readonly on: Temporal.PlainDate;

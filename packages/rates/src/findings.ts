@@ -33,10 +33,11 @@ export interface LineToOther extends Line {
   readonly payee: string;
 }
 
-/** One part of what a payer owes, due so many months after the first. Minor units. */
+/** One part of what a payer owes, due on a day of its own, or so many months after the first. Minor units. */
 export interface Instalment {
   readonly payer: string;
   readonly month: number;
+  readonly due?: readonly EventDay[];
   readonly amount: bigint;
 }
 
@@ -55,8 +56,10 @@ export interface PaymentDue {
   readonly due: readonly EventDay[];
   /** True where what is not paid by then is not played. */
   readonly gate: boolean;
-  /** Monthly parts, the first due on the day itself; none where all is due at once. */
+  /** Monthly parts, the first due on the day itself, or parts with days of their own; none where all is due at once. */
   readonly instalments: readonly Instalment[];
+  /** The share (basis points) that may be taken off what is paid by the earliest of some days. */
+  readonly early?: { readonly share: number; readonly until: readonly EventDay[] };
 }
 
 /** One tax on one base, for one payer. Amounts are minor units. */

@@ -4,14 +4,14 @@ import { whenOf } from '@colla/calendar';
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import type { Move } from '../facts.ts';
-import { countField, shareField } from '../fields.ts';
+import { amountField, countField, shareField } from '../fields.ts';
 import { fitsCall } from '../fit.ts';
 import type { Item } from '../item.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { capital, sayCalls } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
 
-const schema = perCurrency(() =>
+const schema = perCurrency((currency) =>
   z.strictObject({
     free: countField('Free changes').default(0),
     noticeHours: countField('With at least this notice (hours)').default(0),
@@ -21,6 +21,7 @@ const schema = perCurrency(() =>
       .max(10)
       .readonly()
       .meta({ title: 'Then, change by change' }),
+    sum: amountField(currency, 'And a sum for each of them').optional(),
   }),
 );
 type Terms = z.output<ReturnType<typeof schema>>;
@@ -61,6 +62,20 @@ export const change = clauseKind({
       with: [{ id: 'fee', kind: 'hourly', for: {}, terms: { price: '60.00' } }],
       owed: '30.00',
     },
+    {
+      case: 'Each change beyond the first two is 12.50',
+      terms: { free: 2, after: [0], sum: '12.50' },
+      given: {
+        calls: ['3 × rehearsal 60'],
+        moves: [
+          { call: 0, at: '2026-02-20T10:00', was: '2026-02-26T10:00' },
+          { call: 1, at: '2026-02-21T10:00', was: '2026-02-27T10:00' },
+          { call: 2, at: '2026-02-22T10:00', was: '2026-02-28T10:00' },
+        ],
+      },
+      with: [{ id: 'fee', kind: 'hourly', for: {}, terms: { price: '60.00' } }],
+      owed: '12.50',
+    },
   ],
 });
 
@@ -76,6 +91,7 @@ function chargeChanges(terms: Terms, desk: Desk, clause: ClauseHead): void {
     const share = terms.after[Math.min(charged, terms.after.length - 1)] ?? 0;
     charged += 1;
     if (share > 0) chargeOne(share, { move, item, number: charged }, desk, clause);
+    if (terms.sum !== undefined) chargeSum(terms.sum, { move, item, number: charged }, desk, clause);
   }
 }
 
@@ -94,13 +110,36 @@ function noticeHours({ at, was }: Move): number {
   return (whenOf(was).at - at.epochMilliseconds) / 3_600_000;
 }
 
+interface Change {
+  readonly move: Move;
+  readonly item: Item;
+  readonly number: number;
+}
+
+function chargeSum(sum: bigint, change: Change, desk: Desk, clause: ClauseHead): void {
+  desk.charge(clause, {
+    ...head(change, desk),
+    about: `${change.number}:sum`,
+    quantity: { count: 1, of: 1 },
+    unit: 'change',
+    rate: sum,
+  });
+}
+
+function head({ move, item: { call } }: Change, { voice }: Desk) {
+  const notice = voice.number(String(Math.floor(noticeHours(move) * 10) / 10));
+  return {
+    category: 'supplement' as const,
+    what: `${capital(call.label ?? call.kind)} moved`,
+    calls: [call.id],
+    facts: [{ name: 'notice', value: `${notice} h` }],
+  };
+}
+
 /** A share of what is charged for the call itself, without supplements and discounts, for each of its payers. */
-function chargeOne(
-  share: number,
-  { move, item, number }: { move: Move; item: Item; number: number },
-  desk: Desk,
-  clause: ClauseHead,
-): void {
+function chargeOne(share: number, change: Change, desk: Desk, clause: ClauseHead): void {
+  const { item, number } = change;
+  const common = head(change, desk);
   const lines = desk.lines.filter(
     ({ calls, category }) =>
       calls.length === 1 && calls[0] === item.call.id && category !== 'supplement' && category !== 'discount',
@@ -108,15 +147,10 @@ function chargeOne(
   for (const payer of new Set(lines.map((line) => line.payer))) {
     const fee = lines.reduce((sum, line) => (line.payer === payer ? sum + line.amount : sum), 0n);
     desk.charge(clause, {
-      category: 'supplement',
-      what: `${capital(item.call.label ?? item.call.kind)} moved`,
-      calls: [item.call.id],
+      ...common,
       about: `${number}:${payer}`,
       payer,
-      facts: [
-        { name: 'notice', value: `${desk.voice.number(String(Math.floor(noticeHours(move) * 10) / 10))} h` },
-        { name: 'fee', value: desk.voice.money(fee) },
-      ],
+      facts: [...common.facts, { name: 'fee', value: desk.voice.money(fee) }],
       quantity: { count: share, of: 10_000 },
       unit: `of ${desk.voice.money(fee)}`,
       rate: fee,
@@ -126,14 +160,18 @@ function chargeOne(
 }
 
 function sentence(terms: Terms, { voice, for: selector }: { voice: Voice; for: ClauseHead['for'] }): string {
-  const { free, noticeHours, after } = terms;
+  const { free, noticeHours, after, sum } = terms;
   const notice = noticeHours > 0 ? ` with ${noticeHours} hours’ notice` : '';
   const first =
     free > 0
       ? `${free === 1 ? 'one change is' : `${free} changes are`} free${notice}, then `
       : 'a change costs ';
-  const steps = after.map((share) =>
-    share === 10_000 ? 'all of the fee' : `${voice.share(share)} of the fee`,
-  );
+  const steps = after.map((share) => sayStep(share, sum, voice));
   return `Moving ${sayCalls(selector, voice, 'calls')}: ${first}${steps.join(', then ')}.`;
+}
+
+function sayStep(share: number, sum: bigint | undefined, voice: Voice): string {
+  const fee = share === 10_000 ? 'all of the fee' : `${voice.share(share)} of the fee`;
+  if (sum === undefined) return fee;
+  return share === 0 ? voice.money(sum) : `${fee} and ${voice.money(sum)}`;
 }

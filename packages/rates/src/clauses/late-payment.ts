@@ -5,7 +5,7 @@ import type { Temporal } from '@colla/calendar';
 import { divideRounded } from '@colla/money';
 import { type OrRefusal, Refusal } from '@colla/refusal';
 import { z } from 'zod';
-import { amountField, shareField } from '../fields.ts';
+import { amountField, countField, shareField } from '../fields.ts';
 import { clauseKind, perCurrency } from '../kind.ts';
 import type { Debt, LateCharge, LatePlace } from '../late.ts';
 import { sayConditions } from '../phrases.ts';
@@ -22,7 +22,12 @@ const schema = perCurrency((currency) =>
   z.strictObject({
     by: z
       .discriminatedUnion('as', [
-        z.strictObject({ as: z.literal('sum'), amount: amountField(currency, 'Amount') }),
+        z.strictObject({
+          as: z.literal('sum'),
+          amount: amountField(currency, 'Amount'),
+          each: z.enum(['debt', 'day', 'week', 'month']).default('debt').meta({ title: 'For each (begun)' }),
+          most: amountField(currency, 'At most').optional(),
+        }),
         z.strictObject({ as: z.literal('share a month'), share: shareField('Share for each month begun') }),
         z.strictObject({
           as: z.literal('yearly rate'),
@@ -39,6 +44,7 @@ const schema = perCurrency((currency) =>
         }),
       ])
       .meta({ title: 'Late payment costs' }),
+    grace: countField('Days late that are forgiven', { most: 400 }).default(0),
   }),
 );
 type Terms = z.output<ReturnType<typeof schema>>;
@@ -52,8 +58,11 @@ export const latePayment = clauseKind({
   rivalry: () => undefined,
   once: true,
   whole: true,
-  sentence: ({ by }, said) =>
-    `An invoice${sayConditions(said.for, said.voice)} that is paid after it is due costs ${sayBy(by, said.voice)}.`,
+  sentence: ({ by, grace }, { voice, for: selector }) => {
+    const days = grace === 1 ? 'one day' : `${grace} days`;
+    const late = grace === 0 ? 'after it is due' : `more than ${days} after it is due`;
+    return `An invoice${sayConditions(selector, voice)} that is paid ${late} costs ${sayBy(by, voice)}.`;
+  },
   late: lateCharge,
   phases: {},
   examples: [
@@ -66,14 +75,18 @@ export const latePayment = clauseKind({
   ],
 });
 
-function lateCharge({ by }: Terms, debt: Debt, place: LatePlace): OrRefusal<LateCharge> {
+function lateCharge({ by, grace }: Terms, debt: Debt, place: LatePlace): OrRefusal<LateCharge> {
   const { voice } = place;
   const days = debt.dueOn.until(debt.on, { largestUnit: 'days' }).days;
   if (days <= 0 || debt.amount <= 0n)
     return charge(place, { days: 0, interest: 0n, sum: 0n, how: 'paid in time' });
+  if (days <= grace) {
+    const how = `${days === 1 ? '1 day' : `${days} days`} late, ${grace} forgiven`;
+    return charge(place, { days, interest: 0n, sum: 0n, how });
+  }
   switch (by.as) {
     case 'sum':
-      return charge(place, { days, interest: 0n, sum: by.amount, how: voice.money(by.amount) });
+      return charge(place, { days, interest: 0n, ...sumFor(by, debt, days, voice) });
     case 'share a month': {
       const months = monthsBegun(debt.dueOn, debt.on);
       const interest = divideRounded(debt.amount * BigInt(by.share * months), 10_000n);
@@ -144,6 +157,20 @@ function charge(
   return { clause, days, interest, sum, total, arithmetic: `${how}${also} = ${voice.money(total)}` };
 }
 
+/** A sum for the debt, or for each day, week or month begun, up to the most. */
+function sumFor(
+  { amount, each, most }: By<'sum'>,
+  debt: Debt,
+  days: number,
+  voice: Voice,
+): { sum: bigint; how: string } {
+  if (each === 'debt') return { sum: amount, how: voice.money(amount) };
+  const begun = { day: days, week: Math.ceil(days / 7), month: monthsBegun(debt.dueOn, debt.on) }[each];
+  const sum = amount * BigInt(begun);
+  const how = `${voice.money(amount)} × ${begun} ${begun === 1 ? each : `${each}s`} begun`;
+  return most !== undefined && sum > most ? { sum: most, how: `${how}, at most` } : { sum, how };
+}
+
 /** Months begun after the due day: the day after it begins the first. */
 function monthsBegun(due: Temporal.PlainDate, on: Temporal.PlainDate): number {
   const { months, days } = due.until(on, { largestUnit: 'months' });
@@ -153,7 +180,7 @@ function monthsBegun(due: Temporal.PlainDate, on: Temporal.PlainDate): number {
 function sayBy(by: Terms['by'], voice: Voice): string {
   switch (by.as) {
     case 'sum':
-      return `${voice.money(by.amount)} more`;
+      return sayLateSum(by, voice);
     case 'share a month':
       return `${voice.share(by.share)} of it for each month begun`;
     case 'yearly rate':
@@ -163,4 +190,9 @@ function sayBy(by: Terms['by'], voice: Voice): string {
       return `interest ${voice.share(by.points)} above the reference rate of ${law} and its fixed sum, by the day in a year of ${by.year}`;
     }
   }
+}
+
+function sayLateSum({ amount, each, most }: By<'sum'>, voice: Voice): string {
+  const begun = each === 'debt' ? '' : ` for each ${each} begun`;
+  return `${voice.money(amount)} more${begun}${most === undefined ? '' : `, ${voice.money(most)} at most`}`;
 }

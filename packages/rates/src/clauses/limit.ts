@@ -5,7 +5,7 @@ import type { Desk } from '../desk.ts';
 import { amountField, wordsField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import type { Portion } from '../lineage.ts';
-import { EACH, occasions, sayEach } from '../occasion.ts';
+import { EACH, occasions, sayEach, withThoseBetween } from '../occasion.ts';
 import { capital, sayCharges, sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
 
@@ -21,6 +21,10 @@ const schema = perCurrency((currency) =>
     each: z.enum(EACH).default('engagement').meta({ title: 'For each' }),
     least: amountField(currency, 'At least').optional(),
     most: amountField(currency, 'At most').optional(),
+    through: z
+      .boolean()
+      .default(false)
+      .meta({ title: 'The least also where there is none, from the first to the last' }),
   }),
 );
 type Terms = z.output<ReturnType<typeof schema>>;
@@ -35,11 +39,15 @@ export const limit = clauseKind({
   sentence,
   names: (terms) => terms.on ?? [],
   rank,
-  contradictions: ({ each, on, least, most }) => {
+  contradictions: ({ each, on, least, most, through }) => {
     if (least === undefined && most === undefined)
       return ['It limits nothing: give the most, the least, or both.'];
     if (each !== 'engagement' && !on)
       return [`What is for the whole engagement belongs to no one ${each}: name the clauses that it holds.`];
+    if (through && (least === undefined || (each !== 'day' && each !== 'week' && each !== 'month')))
+      return [
+        'Only the least of days, weeks and months can stand where there is none: say it so, or leave it out.',
+      ];
     return least !== undefined && most !== undefined && least > most
       ? ['The least is more than the most: exchange the two amounts.']
       : [];
@@ -59,6 +67,15 @@ export const limit = clauseKind({
       given: { calls: ['lesson 30'] },
       with: [{ id: 'hours', kind: 'hourly', for: {}, terms: { price: '30.00' } }],
       owed: '10.00',
+    },
+    {
+      case: 'At least 60.00 a month from the first to the last: 20.00 and 60.00 are made up, March is not',
+      terms: { on: ['hours'], each: 'month', least: '60.00', through: true },
+      given: {
+        calls: ['lesson 60 on 2026-01-12', 'lesson 90 on 2026-03-02'],
+      },
+      with: [{ id: 'hours', kind: 'hourly', for: {}, terms: { price: '40.00' } }],
+      owed: '80.00',
     },
     {
       case: 'Two hours of 40.00 and half of one cancelled late are 100.00, of which a week of 90.00 takes off 10.00',
@@ -91,19 +108,18 @@ function hold(terms: Terms, desk: Desk, clause: ClauseHead): void {
   const portions = desk.portionsOf(clause, terms.on);
   for (const payer of new Set(portions.map(({ line }) => line.payer))) {
     const theirs = portions.filter(({ line }) => line.payer === payer);
-    for (const { about, of } of occasions(
-      theirs,
-      terms.each,
-      ({ line }) => desk.item(line.calls[0])?.call,
-      desk.facts,
-    ))
-      holdOne(of, about === undefined ? payer : `${payer}:${about}`, terms, desk, clause);
+    const callOf = ({ line }: Portion) => desk.item(line.calls[0])?.call;
+    const found = occasions(theirs, terms.each, callOf, desk.facts);
+    for (const { about, of } of terms.through ? withThoseBetween(found, terms.each) : found) {
+      const at = about === undefined ? payer : `${payer}:${about}`;
+      holdOne(of, { payer, about: at }, terms, desk, clause);
+    }
   }
 }
 
 function holdOne(
   held: readonly Portion[],
-  about: string,
+  whose: { payer: string; about: string },
   terms: Terms,
   desk: Desk,
   clause: ClauseHead,
@@ -117,8 +133,7 @@ function holdOne(
     category: over > 0n ? 'discount' : 'supplement',
     what: terms.what,
     calls: [...new Set(held.flatMap(({ line }) => line.calls))],
-    about,
-    ...(held[0] ? { payer: held[0].line.payer } : {}),
+    ...whose,
     facts: [
       { name: 'without limit', value: desk.voice.money(sum) },
       { name: over > 0n ? 'at most' : 'at least', value: desk.voice.money(bound) },
@@ -137,6 +152,9 @@ function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }):
     terms.least === undefined ? undefined : `at least ${voice.money(terms.least)}`,
     terms.most === undefined ? undefined : `at most ${voice.money(terms.most)}`,
   ].filter((bound) => bound !== undefined);
+  const through = terms.through
+    ? `, also for a ${terms.each} without any between the first and the last`
+    : '';
   const each = terms.each === 'call' ? 'for each call' : sayEach(terms.each);
-  return `${capital(sayCharges(terms.on, voice))}${sayConditions(said.for, voice)} is ${voice.list(bounds)} ${each}.`;
+  return `${capital(sayCharges(terms.on, voice))}${sayConditions(said.for, voice)} is ${voice.list(bounds)} ${each}${through}.`;
 }

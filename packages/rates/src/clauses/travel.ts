@@ -1,10 +1,13 @@
-// Travel: by distance, by time under way, or a sum once the way is long enough.
+// Travel: by distance, by time under way, or a sum for a band of distance; journey by journey, or those of a day together.
 
+import { chargedMinutes } from '@colla/hours';
 import { DISTANCE_UNITS, distanceText, inUnit, type Leg } from '@colla/travel';
 import { z } from 'zod';
+import type { Charge } from '../charge.ts';
 import type { Desk } from '../desk.ts';
-import { amountField, countField } from '../fields.ts';
+import { amountField, countField, minutesField } from '../fields.ts';
 import { fitsEngagement } from '../fit.ts';
+import { groupsOf } from '../groups.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
@@ -14,9 +17,16 @@ const schema = perCurrency((currency) =>
     unit: z.enum(DISTANCE_UNITS).default('km').meta({ title: 'Distances in' }),
     perUnit: amountField(currency, 'For each unit of distance').optional(),
     perHour: amountField(currency, 'For each hour under way').optional(),
-    /** Paid once for each journey longer than `over`. */
-    flat: amountField(currency, 'A sum for each journey').optional(),
-    over: countField('Only beyond this distance of each journey').default(0),
+    /** Paid once for each way longer than `over` and no longer than `upTo`. */
+    flat: amountField(currency, 'A sum for each').optional(),
+    over: countField('Only beyond this distance').default(0),
+    upTo: countField('Only up to this distance', { least: 1 }).optional(),
+    each: z
+      .enum(['journey', 'day', 'engagement'])
+      .default('journey')
+      .meta({ title: 'Reckoned together for each' }),
+    freeMinutes: minutesField('Minutes under way that are not charged').default(0),
+    increment: minutesField('Time charged in steps of (minutes)', { least: 1 }).default(1),
   }),
 );
 type Terms = z.output<ReturnType<typeof schema>>;
@@ -29,14 +39,18 @@ export const travel = clauseKind({
   rivalry: () => undefined,
   whole: true,
   sentence,
-  contradictions: ({ perUnit, perHour, flat }) =>
-    perUnit === undefined && perHour === undefined && flat === undefined
+  contradictions: ({ perUnit, perHour, flat, over, upTo }) => [
+    ...(perUnit === undefined && perHour === undefined && flat === undefined
       ? ['Travel is charged by nothing: give a price for distance, for time, or a sum.']
-      : [],
+      : []),
+    ...(upTo !== undefined && upTo <= over
+      ? ['Travel is charged up to where it begins: let it reach farther.']
+      : []),
+  ],
   phases: {
     travel: (terms, desk, clause) => {
       if (!fitsEngagement(clause.for, desk.facts)) return;
-      for (const leg of desk.legs()) chargeLeg(leg, terms, desk, clause);
+      for (const way of waysOf(desk.legs(), terms.each)) chargeWay(way, terms, desk, clause);
     },
   },
   examples: [
@@ -52,59 +66,114 @@ export const travel = clauseKind({
       given: { legs: ['32 mile, 90 min'] },
       owed: '36.00',
     },
+    {
+      case: 'There and back in a day, 12 miles each, only what lies beyond 20 of them: 4 at 0.45',
+      terms: { unit: 'mile', perUnit: '0.45', over: 20, each: 'day' },
+      given: { legs: ['12 mile', '12 mile'] },
+      owed: '1.80',
+    },
+    {
+      case: 'A zone from 10 to 30 km is 15.00: of 8, 30 and 31 km only the second',
+      terms: { flat: '15.00', over: 10, upTo: 30 },
+      given: { legs: ['8 km', '30 km', '31 km'] },
+      owed: '15.00',
+    },
+    {
+      case: 'The first hour under way is free, then half hours begun at 16.00 an hour: 100 minutes are 16.00',
+      terms: { perHour: '16.00', freeMinutes: 60, increment: 30 },
+      given: { legs: ['90 km, 100 min'] },
+      owed: '16.00',
+    },
   ],
 });
 
-function chargeLeg(leg: Leg, terms: Terms, desk: Desk, clause: ClauseHead): void {
-  const far = inUnit(leg.distance, terms.unit);
-  const paid = Math.max(0, far.thousandths - terms.over * 1000);
-  const head = {
-    category: 'travel' as const,
-    what: named('Travel', leg),
-    on: leg.on,
-    facts: [{ name: 'distance', value: `${desk.voice.number(distanceText(far))} ${terms.unit}` }],
-  };
-  if (terms.perUnit !== undefined && paid > 0) {
-    const quantity = { count: paid, of: 1000 };
-    desk.charge(clause, { ...head, about: `${leg.id}:far`, quantity, unit: terms.unit, rate: terms.perUnit });
+/** Journeys that are reckoned together. */
+interface Way {
+  /** The journey, or its day; none for all. */
+  readonly about?: string;
+  readonly legs: readonly Leg[];
+}
+
+function waysOf(legs: readonly Leg[], each: Terms['each']): Way[] {
+  if (each === 'engagement') return legs.length > 0 ? [{ legs }] : [];
+  const byWay = groupsOf(legs, (leg) => (each === 'day' ? leg.on.toString() : leg.id));
+  return [...byWay].map(([about, legs]) => ({ about, legs }));
+}
+
+function chargeWay(way: Way, terms: Terms, desk: Desk, clause: ClauseHead): void {
+  const far = way.legs.reduce((sum, { distance }) => sum + inUnit(distance, terms.unit).thousandths, 0);
+  const from = terms.over * 1000;
+  const to = terms.upTo === undefined ? Number.POSITIVE_INFINITY : terms.upTo * 1000;
+  const paid = Math.min(far, to) - from;
+  const said = `${desk.voice.number(distanceText({ thousandths: far, unit: terms.unit }))} ${terms.unit}`;
+  const facts = [{ name: 'distance', value: said }];
+  if (terms.perUnit !== undefined && paid > 0)
+    charge('far', { quantity: { count: paid, of: 1000 }, unit: terms.unit, rate: terms.perUnit, facts });
+  if (terms.flat !== undefined && paid > 0 && far <= to)
+    charge('flat', { quantity: { count: 1, of: 1 }, unit: terms.each, rate: terms.flat, facts });
+  if (terms.perHour !== undefined) chargeTime(terms.perHour);
+
+  function chargeTime(rate: bigint): void {
+    const underWay = way.legs.reduce((sum, { minutes }) => sum + minutes, 0);
+    const { increment } = terms;
+    const charged = Math.max(0, underWay - terms.freeMinutes);
+    const count = chargedMinutes(charged, { minimum: 0, increment, round: 'up', grace: 0 });
+    if (count > 0) charge('time', { quantity: { count, of: 60 }, unit: 'hour', rate, facts });
   }
-  if (terms.flat !== undefined && paid > 0) {
+
+  function charge(
+    by: 'far' | 'flat' | 'time',
+    of: Pick<Charge, 'quantity' | 'unit' | 'rate' | 'facts'>,
+  ): void {
+    const [first] = way.legs;
     desk.charge(clause, {
-      ...head,
-      about: `${leg.id}:flat`,
-      quantity: { count: 1, of: 1 },
-      unit: 'journey',
-      rate: terms.flat,
-    });
-  }
-  if (terms.perHour !== undefined && leg.minutes > 0) {
-    const quantity = { count: leg.minutes, of: 60 };
-    desk.charge(clause, {
-      ...head,
-      what: named('Time under way', leg),
-      about: `${leg.id}:time`,
-      quantity,
-      unit: 'hour',
-      rate: terms.perHour,
+      ...of,
+      category: 'travel',
+      what: `${by === 'time' ? 'Time under way' : 'Travel'}, ${sayWay(way)}`,
+      ...(terms.each === 'engagement' || !first ? {} : { on: first.on }),
+      about: way.about === undefined ? by : `${way.about}:${by}`,
     });
   }
 }
 
-/** A journey by its places; one made up for an example has none. */
-function named(what: string, { from, to }: Leg): string {
-  return from === '' || to === '' ? what : `${what}, ${from} to ${to}`;
+/** “Home to Hall”, “Home to Hall to Home”; where one does not go on from the other, each of them. */
+function sayWay({ legs }: Way): string {
+  return legs
+    .map(({ from, to }, index) =>
+      legs[index - 1]?.to === from ? `to ${to}` : `${index > 0 ? 'and ' : ''}${from} to ${to}`,
+    )
+    .join(' ');
 }
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
   const { voice } = said;
-  const far = `${terms.over} ${terms.unit === 'km' ? 'km' : 'miles'}`;
-  // Said for each journey: the way there and the way back are two, and each has its own free distance.
-  const beyond = terms.over > 0 ? ` beyond ${far} of each journey` : '';
-  const longer = terms.over > 0 ? ` longer than ${far}` : '';
+  const of = EACH_WAY[terms.each];
   const parts = [
-    terms.perUnit === undefined ? undefined : `${voice.money(terms.perUnit)} a ${terms.unit}${beyond}`,
-    terms.flat === undefined ? undefined : `${voice.money(terms.flat)} for each journey${longer}`,
-    terms.perHour === undefined ? undefined : `${voice.money(terms.perHour)} an hour under way`,
+    terms.perUnit === undefined
+      ? undefined
+      : `${voice.money(terms.perUnit)} a ${terms.unit}${sayEnds(terms, `${of} `)}`,
+    terms.flat === undefined
+      ? undefined
+      : `${voice.money(terms.flat)} ${terms.each === 'engagement' ? 'once' : `for each ${terms.each}`}${sayEnds(terms, '')}`,
+    terms.perHour === undefined
+      ? undefined
+      : `${voice.money(terms.perHour)} an hour under way${sayTime(terms, voice)}`,
   ];
   return `Travel${sayConditions(said.for, voice)} is ${voice.list(parts.filter((part) => part !== undefined))}.`;
+}
+
+/** Said of what is reckoned together: the way there and the way back are two journeys, and each has its own free distance. */
+const EACH_WAY = { journey: 'of each journey', day: 'of each day', engagement: 'of all journeys' } as const;
+
+function sayEnds({ over, upTo, unit }: Terms, of: string): string {
+  const words = unit === 'km' ? 'km' : 'miles';
+  if (over === 0) return upTo === undefined ? '' : ` up to ${upTo} ${words} ${of}`.trimEnd();
+  return (
+    upTo === undefined ? ` beyond ${over} ${words} ${of}` : ` beyond ${over} and up to ${upTo} ${words} ${of}`
+  ).trimEnd();
+}
+
+function sayTime({ freeMinutes, increment, each }: Terms, voice: Voice): string {
+  const free = freeMinutes === 0 ? '' : ` beyond ${voice.length(freeMinutes)} ${EACH_WAY[each]}`;
+  return increment === 1 ? free : `${free} ${voice.steps(increment)}`;
 }
