@@ -13,6 +13,7 @@ const wren: OrganisationJson = {
   paper: 'A4',
   weeklyLimit: 1350,
   holidays: ['2026-12-25'],
+  terms: [{ name: 'Autumn', from: '2026-09-14', to: '2026-12-11' }],
 };
 const form = practiceForm(wren);
 

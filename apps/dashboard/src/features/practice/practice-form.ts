@@ -2,6 +2,7 @@
 import type { OrganisationJson, RequestOf } from '@colla/wire';
 import { practice } from '../../catalogue/practice.ts';
 import { sayNumber } from '../../locale.ts';
+import type { TermRow } from './terms.ts';
 
 export interface PracticeForm {
   readonly name: string;
@@ -17,6 +18,7 @@ export interface PracticeForm {
   /** Hours, as typed. */
   readonly limit: string;
   readonly holidays: string;
+  readonly terms: readonly TermRow[];
 }
 
 export type PracticeChange = RequestOf<'changeOrganisation'>['body'];
@@ -36,6 +38,7 @@ export function practiceForm(of: OrganisationJson): PracticeForm {
     payTo: of.payTo.join('\n'),
     limit: sayNumber(hours, Number.isInteger(hours) ? 0 : 2),
     holidays: of.holidays.join('\n'),
+    terms: of.terms.map((term, key) => ({ key, ...term })),
   };
 }
 
@@ -53,6 +56,7 @@ export function practiceChange(form: PracticeForm): PracticeChange {
     address: linesOf(form.address),
     payTo: linesOf(form.payTo),
     holidays: linesOf(form.holidays),
+    terms: form.terms.map(({ name, from, to }) => ({ name: name.trim(), from, to })),
     ...(minutes === undefined ? {} : { weeklyLimit: minutes }),
   };
 }

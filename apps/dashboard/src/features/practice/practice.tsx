@@ -11,25 +11,31 @@ import {
   NumberField,
   Options,
   Part,
+  type Said,
   TextField,
   useStatus,
 } from '../../ui/index.ts';
 import { payableCurrencies } from './payable.ts';
 import './practice.css';
 import { limitWrong, localeWrong, type PracticeForm, practiceChange, practiceForm } from './practice-form.ts';
+import { TermRows } from './term-rows.tsx';
+import { slipsInTerms } from './terms.ts';
 
 export function Practice({ of }: { of: OrganisationJson }) {
   const [form, setForm] = useState(() => practiceForm(of));
+  const [wrong, setWrong] = useState<Said>();
   const keeping = useSend('changeOrganisation');
   const say = useStatus();
   const change = (next: Partial<PracticeForm>) => setForm({ ...form, ...next });
   const submit = async () => {
-    if (limitWrong(form) || localeWrong(form)) return;
+    const errors = slipsInTerms(form.terms);
+    setWrong(errors[0] && { detail: errors[0].detail, errors });
+    if (limitWrong(form) || localeWrong(form) || errors.length > 0) return;
     if (await keeping.send({ body: practiceChange(form) })) say(practice('kept'));
   };
   return (
     <Form
-      problem={keeping.problem}
+      problem={wrong ?? keeping.problem}
       onSubmit={submit}
       foot={
         <Button type="submit" kind="primary" busy={keeping.busy}>
@@ -188,6 +194,7 @@ function Work({ form, change }: PartProps) {
         value={form.holidays}
         onType={(holidays) => change({ holidays })}
       />
+      <TermRows terms={form.terms} onChange={(terms) => change({ terms })} />
     </Part>
   );
 }
