@@ -3,11 +3,13 @@
 import { Temporal } from '@colla/calendar';
 import type { CallJson, EngagementWholeJson, OrganisationJson, StatementAnswerJson } from '@colla/wire';
 import { AgreeDialog } from '../features/engagements/agree-dialog.tsx';
+import { isBlocked } from '../features/engagements/blocked.ts';
 import { AddCallDialog, MoveCallDialog } from '../features/engagements/call-dialog.tsx';
 import { CloseDialog } from '../features/engagements/close-dialog.tsx';
 import { callOf } from '../features/engagements/facts.ts';
 import { FallDialog } from '../features/engagements/fall-dialog.tsx';
 import { IssueDialog } from '../features/engagements/issue-dialog.tsx';
+import { LiftDialog } from '../features/engagements/lift-dialog.tsx';
 import { MoreDialog } from '../features/engagements/more-dialog.tsx';
 import { type CallMove, callMoves } from '../features/engagements/moves.ts';
 import { PartyDialog } from '../features/engagements/party-dialog.tsx';
@@ -15,6 +17,7 @@ import { PeopleDialog } from '../features/engagements/people-dialog.tsx';
 import { sayIfAgreed } from '../features/engagements/perhaps.ts';
 import { PlayDialog } from '../features/engagements/play-dialog.tsx';
 import { QuoteDialog } from '../features/engagements/quote-dialog.tsx';
+import { RollOverDialog } from '../features/engagements/roll-over-dialog.tsx';
 import { SettleDialog } from '../features/engagements/settle-dialog.tsx';
 import { SimpleCallDialog } from '../features/engagements/simple-call-dialog.tsx';
 import { PaymentDialog } from '../features/invoices/payment-dialog.tsx';
@@ -26,7 +29,18 @@ export type Asked =
   | { readonly is: 'invoice'; readonly payer: string }
   | { readonly is: 'address'; readonly party: string }
   | { readonly is: 'record a payment'; readonly invoice: string }
-  | { readonly is: 'add a call' | 'quote' | 'agree' | 'settle' | 'people' | 'cancel' | 'decline' | 'lapse' };
+  | {
+      readonly is:
+        | 'add a call'
+        | 'quote'
+        | 'agree'
+        | 'settle'
+        | 'people'
+        | 'roll over'
+        | 'cancel'
+        | 'decline'
+        | 'lapse';
+    };
 
 interface DialogProps {
   engagement: EngagementWholeJson;
@@ -43,7 +57,7 @@ export function EngagementDialog({ asked, ...props }: DialogProps & { asked: Ask
     case 'call':
       return <CallDialog {...props} call={asked.call} move={asked.move} />;
     case 'add a call':
-      return <AddCallDialog engagement={engagement.id} zone={organisation.zone} onClose={onClose} />;
+      return <AddCallDialog engagement={engagement} zone={organisation.zone} onClose={onClose} />;
     case 'quote':
       return <QuoteDialog {...props} show={(of) => <StatementView of={of} />} />;
     case 'agree':
@@ -52,6 +66,8 @@ export function EngagementDialog({ asked, ...props }: DialogProps & { asked: Ask
       return <SettleDialog engagement={engagement} onClose={onClose} />;
     case 'people':
       return <PeopleDialog engagement={engagement} onClose={onClose} />;
+    case 'roll over':
+      return <RollOverDialog engagement={engagement} onClose={onClose} />;
     case 'cancel':
       return <FallDialog engagement={engagement} organisation={organisation} onClose={onClose} />;
     case 'decline':
@@ -79,11 +95,8 @@ function CallDialog(props: DialogProps & { call: CallJson; move: CallMove | 'mor
   const id = engagement.id;
   switch (move) {
     case 'more': {
-      const moves = callMoves(
-        callOf(call),
-        engagement.stage,
-        Temporal.Now.zonedDateTimeISO(organisation.zone),
-      );
+      const now = Temporal.Now.zonedDateTimeISO(organisation.zone);
+      const moves = callMoves(callOf(call), engagement.stage, now, isBlocked(engagement, call));
       return (
         <MoreDialog
           call={call}
@@ -96,7 +109,11 @@ function CallDialog(props: DialogProps & { call: CallJson; move: CallMove | 'mor
     case 'play':
       return <PlayDialog engagement={id} call={call} onClose={onClose} />;
     case 'move':
-      return <MoveCallDialog engagement={id} call={call} onClose={onClose} />;
+      return (
+        <MoveCallDialog engagement={engagement} organisation={organisation} call={call} onClose={onClose} />
+      );
+    case 'lift':
+      return <LiftDialog engagement={engagement} block={engagement.block} call={call} onClose={onClose} />;
     case 'cancel':
     case 'miss':
       return (

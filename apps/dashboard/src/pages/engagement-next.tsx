@@ -23,6 +23,7 @@ export function Next({ engagement, toInvoice, now, onAsk }: NextProps) {
       calls: engagement.calls.map(callOf),
       toInvoice,
       owing: engagement.invoices.filter(({ owed }) => isMore(owed)),
+      blocked: engagement.block?.calls ?? [],
       ...(engagement.quote ? { quoteUntil: Temporal.ZonedDateTime.from(engagement.quote.validUntil) } : {}),
     },
     now,

@@ -5,6 +5,8 @@ import { type ReactNode, useState } from 'react';
 import { useSearch } from 'wouter';
 import { useAnswer } from '../books.ts';
 import { engagements as say } from '../catalogue/engagements.ts';
+import { BlockNote } from '../features/engagements/block-note.tsx';
+import { isBlocked } from '../features/engagements/blocked.ts';
 import { CallList } from '../features/engagements/call-list.tsx';
 import { callOf } from '../features/engagements/facts.ts';
 import { Journeys } from '../features/engagements/journeys.tsx';
@@ -12,6 +14,7 @@ import { callMoves } from '../features/engagements/moves.ts';
 import { payerNames } from '../features/engagements/names.ts';
 import { pricedBy } from '../features/engagements/priced.ts';
 import { Programme } from '../features/engagements/programme.tsx';
+import { rollingUnder } from '../features/engagements/roll-over-dialog.tsx';
 import { Stages } from '../features/engagements/stages.tsx';
 import { belowNought, isMore, stepReached } from '../features/engagements/steps.ts';
 import { WhatIf } from '../features/engagements/what-if-view.tsx';
@@ -73,17 +76,27 @@ function Whole({ engagement, organisation, answer, statement }: AllProps) {
             title={say('callsTitle')}
             actions={open && <Button onPress={() => setAsked({ is: 'add a call' })}>{say('addCall')}</Button>}
           >
+            <BlockNote
+              engagement={engagement}
+              onPay={(invoice) => setAsked({ is: 'record a payment', invoice })}
+            />
             <CallList
+              engagement={engagement}
               sought={sought}
               calls={inOrder(engagement).map((call) => ({
                 call,
-                moves: callMoves(callOf(call), engagement.stage, now),
+                moves: callMoves(callOf(call), engagement.stage, now, isBlocked(engagement, call)),
                 begun: Temporal.Instant.compare(callOf(call).planned.start.toInstant(), now.toInstant()) <= 0,
               }))}
               onMove={(call, move) => setAsked({ is: 'call', move, call })}
             />
           </Part>
-          <Programme engagement={engagement.id} programme={engagement.programme} open={open} />
+          <Programme
+            engagement={engagement.id}
+            under={engagement.agreement?.written}
+            programme={engagement.programme}
+            open={open}
+          />
           <Journeys engagement={engagement} today={today} open={open} />
         </div>
         <div className="engagement-costs">
@@ -100,7 +113,7 @@ function Whole({ engagement, organisation, answer, statement }: AllProps) {
           <Money
             engagement={engagement}
             today={today}
-            reckoned={answer && pricedBy(answer, engagement)}
+            reckoned={answer && pricedBy(answer, engagement, organisation)}
             toInvoice={toInvoice}
             beyond={beyond}
             onAsk={setAsked}
@@ -130,7 +143,9 @@ function inOrder({ calls }: EngagementWholeJson) {
 
 function Under({ engagement, leftToInvoice }: { engagement: EngagementWholeJson; leftToInvoice: boolean }) {
   const { soloistParty, institutionParty, parties, soloist } = engagement;
-  const about = [soloist.instrument, soloist.level, soloist.study].filter(Boolean).join(', ');
+  const about = [soloist.instrument, soloist.level, soloist.study, soloist.membership]
+    .filter(Boolean)
+    .join(', ');
   const who = [soloistParty, institutionParty].flatMap((id) => (id === undefined ? [] : (parties[id] ?? [])));
   return (
     <>
@@ -159,6 +174,9 @@ function Ending({ engagement, onAsk }: { engagement: EngagementWholeJson; onAsk:
     <Part title={say('ending')}>
       <div className="buttons">
         <Button onPress={() => onAsk({ is: 'people' })}>{say('changePeople')}</Button>
+        {rollingUnder(engagement).length > 0 && (
+          <Button onPress={() => onAsk({ is: 'roll over' })}>{say('rolledOver')}</Button>
+        )}
         {Object.entries(payerNames(engagement)).map(([role, name]) => (
           <Button key={role} onPress={() => onAsk({ is: 'address', party: engagement.payers[role] ?? '' })}>
             {say('addressOf', { name })}

@@ -1,12 +1,14 @@
 // The calls of an engagement as they follow one another, each with how it stands and what can be said of it.
-import type { CallJson } from '@colla/wire';
+import type { CallJson, EngagementWholeJson } from '@colla/wire';
 import { useEffect, useRef } from 'react';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { sayDay } from '../../locale.ts';
 import { Button } from '../../ui/index.ts';
+import { isBlocked } from './blocked.ts';
+import { CallNotes } from './call-notes.tsx';
 import './engagement.css';
 import type { CallMove } from './moves.ts';
-import { callName, callWord, sayStanding, sayTimes } from './names.ts';
+import { callName, callWord, sayStanding, timesOf } from './names.ts';
 
 export interface CallWithMoves {
   readonly call: CallJson;
@@ -16,30 +18,38 @@ export interface CallWithMoves {
 }
 
 interface CallListProps {
+  engagement: EngagementWholeJson;
   calls: readonly CallWithMoves[];
   /** The call somebody came here for. */
   sought?: string | undefined;
   onMove: (call: CallJson, move: CallMove | 'more') => void;
 }
 
-export function CallList({ calls, sought, onMove }: CallListProps) {
+export function CallList({ engagement, calls, sought, onMove }: CallListProps) {
   if (calls.length === 0) return <p className="aside">{say('noCalls')}</p>;
   return (
     <ol className="call-list">
       {calls.map((of) => (
-        <CallItem key={of.call.id} of={of} isSought={of.call.id === sought} onMove={onMove} />
+        <CallItem
+          key={of.call.id}
+          engagement={engagement}
+          of={of}
+          isSought={of.call.id === sought}
+          onMove={onMove}
+        />
       ))}
     </ol>
   );
 }
 
 interface CallItemProps {
+  engagement: EngagementWholeJson;
   of: CallWithMoves;
   isSought: boolean;
   onMove: CallListProps['onMove'];
 }
 
-function CallItem({ of: { call, moves, begun }, isSought, onMove }: CallItemProps) {
+function CallItem({ engagement, of: { call, moves, begun }, isSought, onMove }: CallItemProps) {
   const item = useRef<HTMLLIElement>(null);
   useEffect(() => {
     if (isSought) item.current?.scrollIntoView({ block: 'center' });
@@ -48,14 +58,18 @@ function CallItem({ of: { call, moves, begun }, isSought, onMove }: CallItemProp
   const likeliest = begun || call.standing.is === 'held' ? moves.find(isLikely) : undefined;
   return (
     <li ref={item} aria-current={isSought || undefined}>
-      <span className={`call-mark ${call.standing.is}`} aria-hidden="true" />
+      <span
+        className={`call-mark ${call.standing.is}${isBlocked(engagement, call) ? ' blocked' : ''}`}
+        aria-hidden="true"
+      />
       <span className="when">
-        <strong>{sayDay(call.start, 'weekday')}</strong> {sayTimes(call)}
+        <strong>{sayDay(call.start, 'weekday')}</strong> <Times call={call} />
       </span>
       <span className="what">
         {callWord(call)}
         {call.place && <span className="aside">, {call.place}</span>}
         <span className="aside standing">{sayStanding(call)}</span>
+        <CallNotes engagement={engagement} call={call} begun={begun} />
       </span>
       <span className="buttons">
         {likeliest && (
@@ -73,6 +87,22 @@ function CallItem({ of: { call, moves, begun }, isSought, onMove }: CallItemProp
   );
 
   function isLikely(move: CallMove): boolean {
-    return (move === 'play' && call.standing.is === 'agreed') || move === 'agree';
+    return (move === 'play' && call.standing.is === 'agreed') || move === 'lift' || move === 'agree';
   }
+}
+
+/** A span of times is never parted at the end of a line. */
+function Times({ call }: { call: CallJson }) {
+  const { taken, planned } = timesOf(call);
+  return (
+    <>
+      <span className="span">{taken}</span>
+      {planned !== undefined && (
+        <>
+          {' '}
+          <span className="span">({say('plannedTimes', { times: planned })})</span>
+        </>
+      )}
+    </>
+  );
 }

@@ -4,15 +4,21 @@
 import { readDay, readInstant } from '@colla/calendar';
 import type { Call, Standing } from '@colla/hours';
 import { currency, fromDecimal } from '@colla/money';
-import type { Facts, WorkFacts } from '@colla/rates';
+import type { Facts, Move, SoloistFacts, Term, WorkFacts } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { distance } from '@colla/travel';
-import type { CallJson, EngagementJson, WorkJson } from '@colla/wire';
+import type { AgreementJson, CallJson, EngagementJson, OrganisationJson, WorkJson } from '@colla/wire';
 
-/** The facts of an engagement. Until it is agreed, calls kept free are priced as offered. */
-export function factsOf(engagement: EngagementJson, holidays: readonly string[]): Facts {
-  const { soloist, sharers, circumstances, pianistClass, agreement } = engagement;
-  const { level, instrument, study } = soloist;
+/** What the place of the practice adds to the facts: until something is agreed, as it is entered today. */
+export type House = Pick<OrganisationJson, 'holidays' | 'terms'>;
+
+/**
+ * The facts of an engagement. Until it is agreed, calls kept free are priced as offered; once it is, holidays and terms
+ * are those of that day.
+ */
+export function factsOf(engagement: EngagementJson, house: House): Facts {
+  const { sharers, circumstances, pianistClass, agreement, rolledOver, soFar } = engagement;
+  const { holidays, terms } = agreement ?? house;
   return {
     calls: engagement.calls.map(callOf),
     programme: engagement.programme.map(workOf),
@@ -26,25 +32,60 @@ export function factsOf(engagement: EngagementJson, holidays: readonly string[])
       on: granted(readDay(cost.on)),
       amount: granted(fromDecimal(cost.amount, granted(currency(engagement.currency)))),
     })),
-    soloist: {
-      ...(level === undefined ? {} : { level }),
-      ...(instrument === undefined ? {} : { instrument }),
-      ...(study === undefined ? {} : { study }),
-    },
+    soloist: soloistOf(engagement),
     sharers,
     ...(pianistClass === undefined ? {} : { pianistClass }),
     circumstances,
     offered: agreement === undefined,
     askedAt: granted(readInstant(engagement.askedAt)),
-    ...(agreement ? { agreedAt: granted(readInstant(agreement.agreedAt)) } : {}),
-    holidays: new Set(engagement.agreement?.holidays ?? holidays),
+    ...(agreement ? agreedIn(agreement) : {}),
+    holidays: new Set(holidays),
+    terms: terms.map(termOf),
+    moves: engagement.moves.map(moveOf),
+    ...(soFar === undefined ? {} : { soFar }),
+    rolledOver,
   };
 }
 
+function agreedIn({ agreedAt, calls }: AgreementJson): Pick<Facts, 'agreedAt' | 'agreedCalls'> {
+  return {
+    agreedAt: granted(readInstant(agreedAt)),
+    agreedCalls: calls.map(({ id, kind, label, start, end }) => ({
+      id,
+      kind,
+      ...(label === undefined ? {} : { label }),
+      planned: { start: granted(readInstant(start)), end: granted(readInstant(end)) },
+    })),
+  };
+}
+
+function soloistOf({ soloist: { level, instrument, study, membership } }: EngagementJson): SoloistFacts {
+  return {
+    ...(level === undefined ? {} : { level }),
+    ...(instrument === undefined ? {} : { instrument }),
+    ...(study === undefined ? {} : { study }),
+    ...(membership === undefined ? {} : { membership }),
+  };
+}
+
+function termOf({ name, from, to }: House['terms'][number]): Term {
+  return { name, from: granted(readDay(from)), to: granted(readDay(to)) };
+}
+
+function moveOf({ call, start, end, at, by }: EngagementJson['moves'][number]): Move {
+  const was = { start: granted(readInstant(start)), end: granted(readInstant(end)) };
+  return { call, was, at: granted(readInstant(at)), by };
+}
+
 /** One work; whether its part came in time is a fact, and so the day on which it came. */
-function workOf({ part: { state, receivedOn }, ...work }: WorkJson): WorkFacts {
+function workOf({ part: { state, receivedOn }, difficulty, pages, ...work }: WorkJson): WorkFacts {
   const came = receivedOn === undefined ? {} : { receivedOn: granted(readDay(receivedOn)) };
-  return { ...work, part: { state, ...came } };
+  return {
+    ...work,
+    ...(difficulty === undefined ? {} : { difficulty }),
+    ...(pages === undefined ? {} : { pages }),
+    part: { state, ...came },
+  };
 }
 
 /** One call. Its `start` and `end` on the wire are the planned ones; real times stand in its standing. */

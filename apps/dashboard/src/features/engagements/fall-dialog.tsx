@@ -95,7 +95,7 @@ function useFalling(id: string, call: string | undefined, missed: boolean) {
 /** What it would leave; nothing to show before an agreement, or while the instant cannot be read. */
 function previewOf(
   engagement: EngagementJson,
-  { holidays, locale }: OrganisationJson,
+  organisation: OrganisationJson,
   said: { word: WordDraft; zone: string; call: string | undefined; missed: boolean },
 ): Fall | undefined {
   const tariff = engagement.agreement ? readTariff(engagement.agreement.written) : undefined;
@@ -109,7 +109,7 @@ function previewOf(
     ...(said.call === undefined ? {} : { call: said.call }),
   };
   const now = Temporal.Now.zonedDateTimeISO(said.zone);
-  return fallOf(factsOf(engagement, holidays), { tariff, locale }, word, now);
+  return fallOf(factsOf(engagement, organisation), { tariff, locale: organisation.locale }, word, now);
 }
 
 function FallView({ fall, engagement }: { fall: Fall | undefined; engagement: EngagementJson }) {

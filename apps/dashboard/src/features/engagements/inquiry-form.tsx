@@ -4,20 +4,18 @@ import { useState } from 'react';
 import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { Button, Form, Part, type Said, Shown, TextField, Tick, useStatus } from '../../ui/index.ts';
+import type { Asked } from './asked.ts';
+import { AskedOfWork } from './asked-of-work.tsx';
 import { CallFields } from './call-fields.tsx';
+import { callAfter } from './call-row.ts';
+import { busyAmong } from './clash.ts';
 import './engagement.css';
-import {
-  callAfter,
-  emptyInquiry,
-  type InquiryDraft,
-  inquiryOf,
-  newNames,
-  nextKey,
-  type WorkRow,
-} from './inquiry.ts';
+import { emptyInquiry, emptyWork, type InquiryDraft, inquiryOf, newNames, type WorkRow } from './inquiry.ts';
 import { slipsIn } from './inquiry-slips.ts';
 import type { Named } from './naming.ts';
 import { PeopleFields } from './people-fields.tsx';
+import { nextKey } from './rows.ts';
+import { bothOf, useAsked } from './use-asked.ts';
 import { useEntering, useParties } from './use-parties.ts';
 
 interface InquiryFormProps {
@@ -28,15 +26,16 @@ interface InquiryFormProps {
 
 export function InquiryForm(props: InquiryFormProps) {
   const parties = useParties();
+  const asked = useAsked();
   return (
-    <Shown answer={parties} what={say('fetchingPeople')}>
-      {(known) => <Inquiry {...props} known={known} />}
+    <Shown answer={bothOf(parties, asked)} what={say('fetchingPeople')}>
+      {([known, asked]) => <Inquiry {...props} known={known} asked={asked} />}
     </Shown>
   );
 }
 
-function Inquiry(props: InquiryFormProps & { known: readonly Named[] }) {
-  const { organisation, known, onEntered, onGiveUp } = props;
+function Inquiry(props: InquiryFormProps & { known: readonly Named[]; asked: Asked }) {
+  const { organisation, known, asked, onEntered, onGiveUp } = props;
   const { zone } = organisation;
   const { send, busy, problem } = useSend('addEngagement');
   const [draft, setDraft] = useState(() => emptyInquiry(zone));
@@ -66,24 +65,26 @@ function Inquiry(props: InquiryFormProps & { known: readonly Named[] }) {
   return (
     <Form problem={wrong ?? problem} onSubmit={enter} foot={foot}>
       <Part title={say('people')}>
-        <PeopleFields people={draft} parties={known} onChange={change} />
+        <PeopleFields people={draft} parties={known} asked={asked} onChange={change} />
       </Part>
       <Part title={say('whenAndWhere')}>
-        <CallRows draft={draft} zone={zone} onChange={change} />
+        <CallRows draft={draft} zone={zone} asked={asked} onChange={change} />
       </Part>
       <Part title={say('works')}>
-        <WorkRows works={draft.works} onChange={(works) => change({ works })} />
+        <WorkRows works={draft.works} asked={asked} onChange={(works) => change({ works })} />
       </Part>
     </Form>
   );
 }
 
-function CallRows(props: {
+interface CallRowsProps {
   draft: InquiryDraft;
   zone: string;
+  asked: Asked;
   onChange: (to: Partial<InquiryDraft>) => void;
-}) {
-  const { draft, zone, onChange } = props;
+}
+
+function CallRows({ draft, zone, asked, onChange }: CallRowsProps) {
   const { calls } = draft;
   return (
     <>
@@ -93,7 +94,10 @@ function CallRows(props: {
             <CallFields
               call={call}
               at={`/calls/${place}`}
-              conditional
+              hold="new"
+              asked={asked}
+              engagement={undefined}
+              others={busyAmong(calls.filter(({ key }) => key !== call.key))}
               onChange={(to) =>
                 onChange({ calls: calls.map((row) => (row.key === call.key ? { ...row, ...to } : row)) })
               }
@@ -117,10 +121,15 @@ function CallRows(props: {
   );
 }
 
-function WorkRows({ works, onChange }: { works: readonly WorkRow[]; onChange: (works: WorkRow[]) => void }) {
+interface WorkRowsProps {
+  works: readonly WorkRow[];
+  asked: Asked;
+  onChange: (works: WorkRow[]) => void;
+}
+
+function WorkRows({ works, asked, onChange }: WorkRowsProps) {
   const change = (key: number, to: Partial<WorkRow>) =>
     onChange(works.map((row) => (row.key === key ? { ...row, ...to } : row)));
-  const empty = { composer: '', title: '', minutes: '', requested: false };
   return (
     <>
       <ol className="engagement-numbered">
@@ -148,6 +157,12 @@ function WorkRows({ works, onChange }: { works: readonly WorkRow[]; onChange: (w
                 value={work.minutes}
                 onType={(minutes) => change(work.key, { minutes })}
               />
+              <AskedOfWork
+                work={work}
+                at={`/programme/${place}`}
+                asked={asked}
+                onChange={(to) => change(work.key, to)}
+              />
               <Tick
                 label={say('requested')}
                 on={work.requested}
@@ -165,9 +180,7 @@ function WorkRows({ works, onChange }: { works: readonly WorkRow[]; onChange: (w
         ))}
       </ol>
       <div>
-        <Button onPress={() => onChange([...works, { ...empty, key: nextKey(works) }])}>
-          {say('addWork')}
-        </Button>
+        <Button onPress={() => onChange([...works, emptyWork(nextKey(works))])}>{say('addWork')}</Button>
       </div>
     </>
   );

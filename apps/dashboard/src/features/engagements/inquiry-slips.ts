@@ -3,7 +3,8 @@
 import { span } from '@colla/calendar';
 import { refused } from '@colla/refusal';
 import { engagements as say } from '../../catalogue/engagements.ts';
-import { type CallRow, type InquiryDraft, isUntouched, type PayerRow, plannedOf } from './inquiry.ts';
+import { type CallRow, isUntouched, plannedOf } from './call-row.ts';
+import type { InquiryDraft, PayerRow } from './inquiry.ts';
 import { meantBy, type Named } from './naming.ts';
 
 export interface Slip {
@@ -29,6 +30,9 @@ export function slipsIn(draft: InquiryDraft, known: readonly Named[]): Slip[] {
       slips.push({ pointer: `/programme/${index}/title`, detail: say('wrongWork') });
     if (!/^\d{0,3}$/.test(work.minutes.trim())) {
       slips.push({ pointer: `/programme/${index}/minutes`, detail: say('wrongMinutes') });
+    }
+    if (!/^\d{0,4}$/.test(work.pages.trim())) {
+      slips.push({ pointer: `/programme/${index}/pages`, detail: say('wrongPages') });
     }
   }
   if (!/^\d{1,2}$/.test(draft.sharers.trim())) {

@@ -1,12 +1,11 @@
 // An inquiry as it is written down, and what is wrong with it before it is sent.
 
 import { describe, expect, it } from 'vitest';
+import { callAfter, callInputOf, emptyCall } from './call-row.ts';
 import {
-  callAfter,
-  callInputOf,
   changeOf,
-  emptyCall,
   emptyInquiry,
+  emptyWork,
   type InquiryDraft,
   inquiryOf,
   newNames,
@@ -28,7 +27,7 @@ const inquiry: InquiryDraft = {
   ],
   instrument: 'mezzo-soprano',
   calls: [rehearsal],
-  works: [{ key: 0, composer: '', title: 'Three songs', minutes: '9', requested: true }],
+  works: [{ ...emptyWork(0), title: 'Three songs', minutes: '9', requested: true }],
 };
 const school = { id: 'p2', name: 'Tarn School of Music', address: [] };
 const ids = new Map([
@@ -56,6 +55,18 @@ describe('an inquiry', () => {
       ],
       programme: [{ composer: '', title: 'Three songs', minutes: 9, requested: true }],
     });
+  });
+
+  it('tells what the tariffs may ask: a membership, how hard a part is, and its pages', () => {
+    const works = [{ ...emptyWork(0), title: 'Suite', difficulty: ' hard ', pages: '24' }];
+    const { soloist, programme } = inquiryOf({ ...inquiry, membership: 'member', works }, ids);
+    expect(soloist).toEqual({ instrument: 'mezzo-soprano', membership: 'member' });
+    expect(programme?.[0]).toMatchObject({ difficulty: 'hard', pages: 24 });
+  });
+
+  it('refuses pages that are no whole number', () => {
+    const works = [{ ...emptyWork(0), title: 'Suite', pages: '2.5' }];
+    expect(slipsIn({ ...inquiry, works }, []).map(({ pointer }) => pointer)).toEqual(['/programme/0/pages']);
   });
 
   it('enters those whom the books do not know yet, each once', () => {

@@ -1,26 +1,10 @@
 // An inquiry while it is being written down: who, what, when; read into what the server keeps.
 
-import type { WrittenSpan } from '@colla/calendar';
-import { CALL_KINDS, type CallKind } from '@colla/hours';
 import { PAYER } from '@colla/rates';
 import type { EngagementInput, RequestOf } from '@colla/wire';
+import { type CallRow, callInputOf, emptyCall, isUntouched } from './call-row.ts';
 import { meantBy, type Named } from './naming.ts';
-import { pastMidnight } from './spans.ts';
-
-export interface CallRow {
-  readonly key: number;
-  readonly kind: CallKind;
-  readonly label: string;
-  readonly on: string;
-  readonly from: string;
-  readonly until: string;
-  readonly place: string;
-  readonly zone: string;
-  /** What must happen first; empty for a call that is simply asked for. */
-  readonly onlyIf: string;
-  /** The last day on which it is kept free; empty where none is said. */
-  readonly lapsesOn: string;
-}
+import { said } from './rows.ts';
 
 export interface WorkRow {
   readonly key: number;
@@ -28,6 +12,9 @@ export interface WorkRow {
   readonly title: string;
   readonly minutes: string;
   readonly requested: boolean;
+  readonly difficulty: string;
+  /** Of the pianist's part, as typed. */
+  readonly pages: string;
 }
 
 export interface PayerRow {
@@ -45,6 +32,7 @@ export interface InquiryDraft {
   readonly level: string;
   readonly instrument: string;
   readonly study: string;
+  readonly membership: string;
   /** Soloists who share it, as typed. */
   readonly sharers: string;
   readonly pianistClass: string;
@@ -68,6 +56,7 @@ export function emptyInquiry(zone: string): InquiryDraft {
     level: '',
     instrument: '',
     study: '',
+    membership: '',
     sharers: '1',
     pianistClass: '',
     circumstances: '',
@@ -77,24 +66,6 @@ export function emptyInquiry(zone: string): InquiryDraft {
   };
 }
 
-export function emptyCall(key: number, zone: string): CallRow {
-  const unsaid = { label: '', on: '', from: '', until: '', place: '', onlyIf: '', lapsesOn: '' };
-  return { ...unsaid, key, kind: CALL_KINDS[0], zone };
-}
-
-/** A row in which nobody has written anything: it is no call yet. */
-export function isUntouched({ key, zone, ...row }: CallRow): boolean {
-  const { key: _key, zone: _zone, ...empty } = emptyCall(key, zone);
-  return Object.entries(empty).every(([field, unsaid]) => row[field as keyof typeof row] === unsaid);
-}
-
-/** A further call: at the place, zone and clock times of the last one, a day not yet chosen. */
-export function callAfter(calls: readonly CallRow[], zone: string): CallRow {
-  const key = nextKey(calls);
-  const last = calls.at(-1);
-  return last ? { ...last, key, on: '', label: '', onlyIf: '', lapsesOn: '' } : emptyCall(key, zone);
-}
-
 /** Another soloist; who pays follows, for as long as it is the soloist who pays. */
 export function withSoloist({ soloist, payers }: People, name: string): Pick<People, 'soloist' | 'payers'> {
   const [first, ...others] = payers;
@@ -102,8 +73,8 @@ export function withSoloist({ soloist, payers }: People, name: string): Pick<Peo
   return { soloist: name, payers: [{ ...first, name }, ...others] };
 }
 
-export function nextKey(rows: readonly { readonly key: number }[]): number {
-  return Math.max(-1, ...rows.map(({ key }) => key)) + 1;
+export function emptyWork(key: number): WorkRow {
+  return { key, composer: '', title: '', minutes: '', requested: false, difficulty: '', pages: '' };
 }
 
 /** The names it mentions that nobody in the books has yet: they are entered with it. */
@@ -113,21 +84,18 @@ export function newNames(draft: InquiryDraft, known: readonly Named[]): string[]
   return [...new Set(names.filter(isNew).map((name) => name.trim()))];
 }
 
-/** A row's times as written; an end past midnight is on the next day. */
-export function plannedOf({ on, from, until, zone }: CallRow): WrittenSpan {
-  return pastMidnight({ on, from, until, zone });
-}
-
 /** What is sent, once every name has its id. */
 export function inquiryOf(draft: InquiryDraft, ids: ReadonlyMap<string, string>): EngagementInput {
   return {
     ...peopleOf(draft, ids),
     calls: draft.calls.filter((call) => !isUntouched(call)).map(callInputOf),
-    programme: draft.works.map(({ composer, title, minutes, requested }) => ({
+    programme: draft.works.map(({ composer, title, minutes, requested, difficulty, pages }) => ({
       composer: composer.trim(),
       title: title.trim(),
       minutes: Number(minutes.trim()),
       requested,
+      ...said('difficulty', difficulty),
+      ...(pages.trim() === '' ? {} : { pages: Number(pages.trim()) }),
     })),
   };
 }
@@ -152,6 +120,7 @@ export function peopleOf(
       ...said('level', people.level),
       ...said('instrument', people.instrument),
       ...said('study', people.study),
+      ...said('membership', people.membership),
     },
     sharers: Number(people.sharers.trim()),
     ...said('pianistClass', people.pianistClass),
@@ -175,23 +144,4 @@ export function changeOf(
     note: null,
     ...peopleOf(people, ids),
   };
-}
-
-/** A day on which a hold lapses is its own to the end. */
-const LAST_MINUTE = '23:59';
-
-export function callInputOf(call: CallRow): NonNullable<EngagementInput['calls']>[number] {
-  return {
-    kind: call.kind,
-    ...said('label', call.label),
-    place: call.place.trim(),
-    planned: plannedOf(call),
-    ...said('onlyIf', call.onlyIf),
-    ...(call.lapsesOn === '' ? {} : { lapsesAt: { on: call.lapsesOn, at: LAST_MINUTE, zone: call.zone } }),
-  };
-}
-
-function said<Name extends string>(name: Name, text: string): { [key in Name]?: string } {
-  const words = text.trim();
-  return words === '' ? {} : ({ [name]: words } as { [key in Name]: string });
 }

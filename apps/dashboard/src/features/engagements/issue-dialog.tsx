@@ -73,13 +73,14 @@ export function IssueDialog({ engagement, organisation, payer, onAddress, onClos
 /** What will be asked; nothing to show while the day cannot be read. */
 function askingFor(
   engagement: EngagementWholeJson,
-  { holidays, locale, zone }: OrganisationJson,
+  organisation: OrganisationJson,
   payer: string,
   issuedOn: string,
 ): Asking | undefined {
   const tariff = engagement.agreement ? readTariff(engagement.agreement.written) : undefined;
   if (tariff === undefined || refused(tariff) || issuedOn === '') return undefined;
-  const facts = factsOf(engagement, holidays);
+  const { locale, zone } = organisation;
+  const facts = factsOf(engagement, organisation);
   const now = statement(facts, { tariff, locale }, Temporal.Now.zonedDateTimeISO(zone));
   return askingOf({ statement: now, facts, payer }, engagement.invoices, issuedOn);
 }

@@ -11,6 +11,7 @@ import {
   Form,
   NumberField,
   Options,
+  type Said,
   TextField,
   Tick,
   useStatus,
@@ -48,9 +49,13 @@ function startLeg({ legs, calls }: EngagementJson, today: string): LegDraft {
 export function LegDialog({ engagement, today, onClose }: LegDialogProps) {
   const { send, busy, problem } = useSend('addLeg');
   const [draft, setDraft] = useState(() => startLeg(engagement, today));
+  const [wrong, setWrong] = useState<Said>();
   const status = useStatus();
   const keep = async () => {
     const { andBack, minutes, ...leg } = draft;
+    if (!/^\d{0,4}$/.test(minutes.trim()))
+      return setWrong({ detail: say('wrongMinutes'), pointer: '/minutes' });
+    setWrong(undefined);
     const there: LegBody = { ...leg, minutes: Number(minutes.trim() || '0') };
     if (!(await send({ params: { id: engagement.id }, body: there }))) return;
     const back = { from: there.to, to: there.from };
@@ -70,7 +75,7 @@ export function LegDialog({ engagement, today, onClose }: LegDialogProps) {
   );
   return (
     <Dialog title={say('addLeg')} onClose={onClose}>
-      <Form problem={problem} onSubmit={keep} foot={foot}>
+      <Form problem={wrong ?? problem} onSubmit={keep} foot={foot}>
         <LegFields draft={draft} onChange={(to) => setDraft({ ...draft, ...to })} />
       </Form>
     </Dialog>

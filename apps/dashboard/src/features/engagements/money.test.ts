@@ -87,6 +87,8 @@ const engagement: EngagementJson = {
     },
   ],
   costs: [],
+  moves: [],
+  rolledOver: {},
   agreement: {
     id: 'a1',
     engagement: 'e1',
@@ -95,11 +97,12 @@ const engagement: EngagementJson = {
     sentences: [],
     calls: calls.map(({ id, kind, start, end }) => ({ id, kind, start, end })),
     holidays: [],
+    terms: [],
     agreedAt: '2026-05-02T09:00:00+01:00[Europe/London]',
     acceptedBy: 'Ida Fenn',
   },
 };
-const facts = factsOf(engagement, []);
+const facts = factsOf(engagement, { holidays: [], terms: [] });
 const asOf = granted(readInstant('2026-06-12T09:00:00+01:00[Europe/London]'));
 const now = statement(facts, terms, asOf);
 
@@ -195,6 +198,7 @@ const rehearsalInvoice: InvoiceJson = {
       unit: 'hour',
       rate: '40.00',
       amount: '50.00',
+      facts: [],
       arithmetic: '1.25 × 40.00 = 50.00',
     },
   ],

@@ -14,6 +14,7 @@ const agreed: EngagementStanding = {
   calls: [rehearsal, recital],
   toInvoice: [],
   owing: [],
+  blocked: [],
 };
 
 describe('the next step', () => {
@@ -51,6 +52,15 @@ describe('the next step', () => {
     });
   });
 
+  it('of a call that is blocked is the money: to be paid where it was asked for, to be asked for where it was not', () => {
+    const blocked = { ...agreed, blocked: ['rehearsal', 'recital'], toInvoice: [{ payer: 'school' }] };
+    expect(nextMove(blocked, now)).toEqual({ is: 'invoice', payer: 'school' });
+    expect(nextMove({ ...blocked, owing: [{ id: 'i1' }] }, now)).toEqual({
+      is: 'record a payment',
+      invoice: 'i1',
+    });
+  });
+
   it.each([
     [[{ payer: 'school' }], [{ id: 'i1' }], { is: 'invoice', payer: 'school' }],
     [[], [{ id: 'i1' }], { is: 'record a payment', invoice: 'i1' }],
@@ -82,6 +92,11 @@ describe('a call', () => {
     const final = call('final', '2026-03-12T19:30', { is: 'held', onlyIf: 'the final is reached' });
     expect(callMoves(final, 'agreed', now)).toEqual(['agree', 'move', 'release']);
     expect(callMoves(final, 'inquiry', now)).toEqual(['move', 'release']);
+  });
+
+  it('that is blocked has its block lifted before it is played', () => {
+    expect(callMoves(rehearsal, 'agreed', now, true)).toEqual(['lift', 'miss', 'move', 'cancel']);
+    expect(callMoves(recital, 'agreed', now, true)).toEqual(['move', 'cancel', 'lift']);
   });
 
   it('of a settled engagement does not move any more', () => {

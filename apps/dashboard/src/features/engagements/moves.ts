@@ -5,13 +5,23 @@ import type { Stage } from '@colla/engagements';
 import { type Call, inOrder, timesOf } from '@colla/hours';
 
 /** What can be said of a call. */
-export type CallMove = 'agree' | 'play' | 'move' | 'cancel' | 'miss' | 'release' | 'reopen';
+export type CallMove = 'agree' | 'play' | 'lift' | 'move' | 'cancel' | 'miss' | 'release' | 'reopen';
 
 const OPEN: ReadonlySet<Stage> = new Set(['inquiry', 'quoted', 'agreed']);
 
-/** What a call as it stands allows, the likeliest first. */
-export function callMoves(call: Call, stage: Stage, now: Temporal.ZonedDateTime): CallMove[] {
+/** What a call as it stands allows, the likeliest first; one that is blocked is not played until the block is lifted. */
+export function callMoves(
+  call: Call,
+  stage: Stage,
+  now: Temporal.ZonedDateTime,
+  blocked = false,
+): CallMove[] {
   if (!OPEN.has(stage)) return [];
+  const moves = movesOf(call, stage, now);
+  return blocked ? moves.map((move) => (move === 'play' ? 'lift' : move)) : moves;
+}
+
+function movesOf(call: Call, stage: Stage, now: Temporal.ZonedDateTime): CallMove[] {
   const begun = Temporal.ZonedDateTime.compare(call.planned.start, now) <= 0;
   switch (call.standing.is) {
     case 'held':
@@ -46,6 +56,8 @@ export interface Standing {
   readonly toInvoice: readonly { readonly payer: string }[];
   /** Invoices not wholly paid, the first due first. */
   readonly owing: readonly { readonly id: string }[];
+  /** Calls that wait for money that is due. */
+  readonly blocked: readonly string[];
 }
 
 export function nextMove(of: Standing, now: Temporal.ZonedDateTime): NextMove {
@@ -65,14 +77,21 @@ export function nextMove(of: Standing, now: Temporal.ZonedDateTime): NextMove {
   }
 }
 
-/** Calls come before money: first say how the past ones turned out, then wait for those ahead, then bill. */
+/** Calls come before money, unless they wait for it: first say how the past ones turned out, then wait for those ahead, then bill. */
 function afterCalls(of: Standing, now: Temporal.ZonedDateTime): NextMove {
   const open = inOrder(of.calls).filter(({ standing }) => standing.is === 'agreed');
   const past = open.find((call) => Temporal.ZonedDateTime.compare(timesOf(call).start, now) <= 0);
+  const next = past ?? open[0];
+  if (next && of.blocked.includes(next.id)) return moneyFirst(of) ?? { is: 'wait', call: next.id };
   if (past) return { is: 'play', call: past.id };
-  const ahead = open[0];
-  if (ahead) return of.owing[0] ? payment(of.owing[0].id) : { is: 'wait', call: ahead.id };
+  if (next) return of.owing[0] ? payment(of.owing[0].id) : { is: 'wait', call: next.id };
   return afterMoney(of, 'settle');
+}
+
+/** What a call waits for: the money that was asked for, or first to ask for it. */
+function moneyFirst({ owing, toInvoice }: Standing): NextMove | undefined {
+  if (owing[0]) return payment(owing[0].id);
+  return toInvoice[0] && { is: 'invoice', payer: toInvoice[0].payer };
 }
 
 function afterMoney(of: Standing, otherwise: 'settle' | 'nothing'): NextMove {

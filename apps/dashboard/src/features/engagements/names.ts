@@ -58,12 +58,12 @@ function sayHold({
   return onlyIf === undefined ? say('heldUntil', { day }) : say('heldUntilIf', { day, condition });
 }
 
-/** The times it took; where it was played otherwise than planned, both. */
-export function sayTimes({ start, end, standing }: CallJson): string {
+/** The times it took; where it was played otherwise than planned, those planned too. */
+export function timesOf({ start, end, standing }: CallJson): { taken: string; planned?: string } {
   const planned = saySpan({ start, end });
-  if (standing.is !== 'played') return planned;
-  const played = saySpan(standing);
-  return played === planned ? played : `${played} (${say('plannedTimes', { times: planned })})`;
+  if (standing.is !== 'played') return { taken: planned };
+  const taken = saySpan(standing);
+  return taken === planned ? { taken } : { taken, planned };
 }
 
 export function sayReason(reason: Reason): string {

@@ -4,10 +4,12 @@ import { useState } from 'react';
 import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { Button, Dialog, Form, type Said, Shown, useStatus } from '../../ui/index.ts';
+import type { Asked } from './asked.ts';
 import { changeOf, newNames, type People } from './inquiry.ts';
 import { slipsIn } from './inquiry-slips.ts';
 import type { Named } from './naming.ts';
 import { PeopleFields } from './people-fields.tsx';
+import { bothOf, useAsked } from './use-asked.ts';
 import { useEntering, useParties } from './use-parties.ts';
 
 interface PeopleDialogProps {
@@ -17,16 +19,22 @@ interface PeopleDialogProps {
 
 export function PeopleDialog(props: PeopleDialogProps) {
   const parties = useParties();
+  const asked = useAsked(props.engagement.agreement?.written);
   return (
     <Dialog title={say('changePeople')} onClose={props.onClose}>
-      <Shown answer={parties} what={say('fetchingPeople')}>
-        {(known) => <PeopleForm {...props} known={known} />}
+      <Shown answer={bothOf(parties, asked)} what={say('fetchingPeople')}>
+        {([known, asked]) => <PeopleForm {...props} known={known} asked={asked} />}
       </Shown>
     </Dialog>
   );
 }
 
-function PeopleForm({ engagement, known, onClose }: PeopleDialogProps & { known: readonly Named[] }) {
+interface PeopleFormProps extends PeopleDialogProps {
+  known: readonly Named[];
+  asked: Asked;
+}
+
+function PeopleForm({ engagement, known, asked, onClose }: PeopleFormProps) {
   const { send, busy, problem } = useSend('changeEngagement');
   const [people, setPeople] = useState<People>(() => peopleAsKept(engagement, known));
   const entering = useEntering(known);
@@ -53,7 +61,12 @@ function PeopleForm({ engagement, known, onClose }: PeopleDialogProps & { known:
   );
   return (
     <Form problem={wrong ?? problem} onSubmit={keep} foot={foot}>
-      <PeopleFields people={people} parties={known} onChange={(to) => setPeople({ ...people, ...to })} />
+      <PeopleFields
+        people={people}
+        parties={known}
+        asked={asked}
+        onChange={(to) => setPeople({ ...people, ...to })}
+      />
     </Form>
   );
 }
@@ -70,6 +83,7 @@ function peopleAsKept(engagement: EngagementWholeJson, known: readonly Named[]):
     level: soloist.level ?? '',
     instrument: soloist.instrument ?? '',
     study: soloist.study ?? '',
+    membership: soloist.membership ?? '',
     sharers: String(engagement.sharers),
     pianistClass: engagement.pianistClass ?? '',
     circumstances: engagement.circumstances.join('\n'),

@@ -34,14 +34,14 @@ export function sayPerhaps(
 /** The same for one call kept free, under what is agreed; nothing before there is an agreement. */
 export function sayIfAgreed(
   engagement: EngagementWholeJson,
-  { holidays, locale, zone }: OrganisationJson,
+  organisation: OrganisationJson,
   call: string,
 ): string | undefined {
   const tariff = engagement.agreement && readTariff(engagement.agreement.written);
   if (tariff === undefined || refused(tariff)) return undefined;
-  const now = Temporal.Now.zonedDateTimeISO(zone);
-  const terms = { tariff, locale };
-  return sayMore(moreIfAgreed(factsOf(engagement, holidays), terms, call, now), terms);
+  const now = Temporal.Now.zonedDateTimeISO(organisation.zone);
+  const terms = { tariff, locale: organisation.locale };
+  return sayMore(moreIfAgreed(factsOf(engagement, organisation), terms, call, now), terms);
 }
 
 function sayMore(more: bigint, { tariff: { currency } }: Terms): string {

@@ -8,6 +8,7 @@ import { Button, Buttons, DayField, Dialog, Form, type Said, TimeField, useStatu
 import { callOf } from './facts.ts';
 import { callName } from './names.ts';
 import { endMoved, offeredTimes, pastMidnight } from './spans.ts';
+import { TwiceFields } from './twice-fields.tsx';
 
 interface PlayDialogProps {
   engagement: string;
@@ -31,9 +32,7 @@ export function PlayDialog({ engagement, call, onClose }: PlayDialogProps) {
   const moveEnd = (minutes: number) => {
     const missing = (['on', 'until'] as const).find((field) => times[field] === '');
     if (missing) return setWrong({ detail: say(`wrong_${missing}`), pointer: `/${missing}` });
-    const moved = endMoved(times, minutes);
-    if (moved) change(moved);
-    else setWrong({ detail: say('timeComesTwice'), pointer: '/until' });
+    change(endMoved(times, minutes));
   };
   const keep = async () => {
     const body = pastMidnight(times);
@@ -89,6 +88,7 @@ function TimesFields({
         value={times.until}
         onType={(until) => onChange({ until })}
       />
+      <TwiceFields span={times} onChange={onChange} />
     </div>
   );
 }

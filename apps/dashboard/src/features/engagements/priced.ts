@@ -1,10 +1,10 @@
 // What a feature hands to the page to be shown as a statement.
 
 import { dueOn, type EventDay, type Statement, sentencesOf, type Tariff } from '@colla/rates';
-import type { EngagementWholeJson } from '@colla/wire';
+import type { EngagementWholeJson, OrganisationJson } from '@colla/wire';
 import { type StatementAnswerJson, showStatement } from '@colla/wire';
 import type { ReactNode } from 'react';
-import { factsOf } from './facts.ts';
+import { factsOf, type House } from './facts.ts';
 import { callNames, payerNames } from './names.ts';
 import { isMore, stepReached } from './steps.ts';
 
@@ -29,11 +29,12 @@ export type ShowPriced = (priced: Priced) => ReactNode;
 export function pricedHere(
   { tariff, statement }: { tariff: Tariff; statement: Statement },
   engagement: EngagementWholeJson,
-  locale: string,
+  organisation: OrganisationJson,
 ): Priced {
   return pricedBy(
-    { statement: showStatement(statement), sentences: sentencesOf(tariff, locale) },
+    { statement: showStatement(statement), sentences: sentencesOf(tariff, organisation.locale) },
     engagement,
+    organisation,
   );
 }
 
@@ -41,8 +42,9 @@ export function pricedHere(
 export function pricedBy(
   { statement, sentences, toInvoice = [] }: Partial<StatementAnswerJson> & PricedText,
   engagement: EngagementWholeJson,
+  house: House,
 ): Priced {
-  const day = depositDay(statement, engagement);
+  const day = depositDay(statement, engagement, house);
   return {
     statement,
     sentences,
@@ -57,14 +59,15 @@ export function pricedBy(
 
 type PricedText = Pick<StatementAnswerJson, 'statement' | 'sentences'>;
 
-/** The day its rule names; a quote has no day of agreement yet. Holidays do not move it. */
+/** The day its rule names; a quote has no day of agreement yet. */
 function depositDay(
   { deposit }: PricedText['statement'],
   engagement: EngagementWholeJson,
+  house: House,
 ): string | undefined {
   // The events are those of the tariff, which the server has read; the wire says them as words.
   const due = deposit?.due as readonly EventDay[] | undefined;
-  return due && dueOn(due, factsOf(engagement, []))?.toString();
+  return due && dueOn(due, factsOf(engagement, house))?.toString();
 }
 
 function isOver(engagement: EngagementWholeJson, toInvoice: StatementAnswerJson['toInvoice']): boolean {

@@ -6,11 +6,14 @@ import { useSend } from '../../books.ts';
 import { headWord, engagements as say } from '../../catalogue/engagements.ts';
 import { Button, Choice, Part, ProblemNote } from '../../ui/index.ts';
 import './engagement.css';
+import type { Written } from './use-asked.ts';
 import { WorkDialog } from './work-dialog.tsx';
 import { withWork } from './works.ts';
 
 interface ProgrammeProps {
   engagement: string;
+  /** The tariff as agreed. */
+  under: Written | undefined;
   programme: readonly WorkJson[];
   /** False where nothing changes any more. */
   open: boolean;
@@ -18,7 +21,7 @@ interface ProgrammeProps {
 
 const states = PART_STATES.map((value) => ({ value, label: headWord(value) }));
 
-export function Programme({ engagement, programme, open }: ProgrammeProps) {
+export function Programme({ engagement, under, programme, open }: ProgrammeProps) {
   const [writing, setWriting] = useState<WorkJson | 'new'>();
   const { send, problem } = useSend('setProgramme');
   const setState = (work: WorkJson, state: WorkJson['part']['state']) => {
@@ -63,6 +66,7 @@ export function Programme({ engagement, programme, open }: ProgrammeProps) {
       {writing && (
         <WorkDialog
           engagement={engagement}
+          under={under}
           programme={programme}
           work={writing === 'new' ? undefined : writing}
           onClose={() => setWriting(undefined)}
@@ -73,8 +77,15 @@ export function Programme({ engagement, programme, open }: ProgrammeProps) {
 }
 
 function WorkLine({ work }: { work: WorkJson }) {
-  const { edition, key, cuts } = work.part;
-  const told = [edition, key, cuts, work.requested ? say('requested').toLowerCase() : undefined];
+  const { difficulty, pages, requested, part } = work;
+  const told = [
+    part.edition,
+    part.key,
+    part.cuts,
+    difficulty,
+    pages === undefined ? undefined : say('pageCount', { count: pages }),
+    requested ? say('requested').toLowerCase() : undefined,
+  ];
   return (
     <p className="work">
       {work.composer && <span className="composer">{work.composer} </span>}

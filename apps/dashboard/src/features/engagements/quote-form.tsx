@@ -1,5 +1,6 @@
 // The version, the prices chosen in its bands, until when it stands; and what all that comes to, as one types.
 import { Temporal } from '@colla/calendar';
+import { versionInForce } from '@colla/rates';
 import { refused } from '@colla/refusal';
 import type { EngagementWholeJson, OrganisationJson, TariffWholeJson } from '@colla/wire';
 import { useState } from 'react';
@@ -9,9 +10,11 @@ import { asTyped, readTyped, sayDay, sayMoney } from '../../locale.ts';
 import { Button, Choice, DayField, Form, MoneyField, type Said, useStatus } from '../../ui/index.ts';
 import { factsOf } from './facts.ts';
 import { callName, sayStanding } from './names.ts';
-import { offerOf, openPrices, versionFor } from './offer.ts';
+import { offerOf, openPrices } from './offer.ts';
 import { sayPerhaps } from './perhaps.ts';
 import { pricedHere, type ShowPriced } from './priced.ts';
+import { minutesOver, rollingIn, slipsInMinutes, typedMinutes } from './roll-over.ts';
+import { RollOverFields } from './roll-over-fields.tsx';
 
 interface QuoteFormProps {
   tariff: TariffWholeJson;
@@ -33,9 +36,11 @@ const DAYS_TO_DECIDE = 14;
 
 export function QuoteForm({ tariff, engagement, organisation, show, onClose }: QuoteFormProps) {
   const { send, busy, problem } = useSend('quoteEngagement');
+  const changing = useSend('changeEngagement');
+  const [over, setOver] = useState(() => typedMinutes(engagement));
   const [now] = useState(() => Temporal.Now.zonedDateTimeISO(organisation.zone));
-  const facts = factsOf(engagement, organisation.holidays);
-  const [inForce] = useState(() => versionFor(tariff.versions, facts.calls)?.version);
+  const facts = { ...factsOf(engagement, organisation), rolledOver: minutesOver(over) };
+  const [inForce] = useState(() => versionInForce(tariff.versions, facts.calls)?.version);
   const [draft, setDraft] = useState<QuoteDraft>(() => ({
     version: inForce === undefined ? '' : String(inForce),
     typed: {},
@@ -52,26 +57,35 @@ export function QuoteForm({ tariff, engagement, organisation, show, onClose }: Q
     setDraft({ ...draft, ...to });
     setWrong(undefined);
   };
+  /** What comes over is a fact of the engagement, and kept before it is priced. */
+  const keepOver = async () => {
+    const rolledOver = minutesOver(over);
+    if (JSON.stringify(rolledOver) === JSON.stringify(engagement.rolledOver)) return true;
+    return (await changing.send({ params: { id: engagement.id }, body: { rolledOver } })) !== undefined;
+  };
   const quoteIt = async () => {
     const { validUntil } = draft;
     if (!version || !offer) return setWrong({ detail: say('nameVersion'), pointer: '/version' });
     const body = { tariff: tariff.id, version: version.version, choices, validUntil };
     if (refused(offer)) return setWrong(sentenceOf(offer, outside?.clause));
+    const errors = slipsInMinutes(over);
+    if (errors[0]) return setWrong({ detail: errors[0].detail, errors });
+    if (!(await keepOver())) return;
     if (!(await send({ params: { id: engagement.id }, body }))) return;
-    const { total } = pricedHere(offer, engagement, organisation.locale).statement;
+    const { total } = pricedHere(offer, engagement, organisation).statement;
     status(say('nowQuoted', { total: sayMoney(total, tariff.currency), day: sayDay(validUntil) }));
     onClose();
   };
   const foot = (
     <>
-      <Button type="submit" kind="primary" busy={busy}>
+      <Button type="submit" kind="primary" busy={busy || changing.busy}>
         {say('quoteIt')}
       </Button>
       <Button onPress={onClose}>{say('giveUp')}</Button>
     </>
   );
   return (
-    <Form problem={wrong ?? problem} onSubmit={quoteIt} foot={foot}>
+    <Form problem={wrong ?? changing.problem ?? problem} onSubmit={quoteIt} foot={foot}>
       <VersionFields tariff={tariff} draft={draft} begun={inForce !== undefined} onChange={change} />
       {prices.map((open) => (
         <MoneyField
@@ -88,6 +102,14 @@ export function QuoteForm({ tariff, engagement, organisation, show, onClose }: Q
           onType={(price) => change({ typed: { ...draft.typed, [open.clause]: price } })}
         />
       ))}
+      {version && (
+        <RollOverFields
+          engagement={engagement}
+          clauses={version.sentences.filter(({ clause }) => rollingIn(version.written).includes(clause))}
+          typed={over}
+          onChange={setOver}
+        />
+      )}
       <section aria-live="polite">
         <h3>{say('quoteComesTo')}</h3>
         {!offer ? (
@@ -96,7 +118,7 @@ export function QuoteForm({ tariff, engagement, organisation, show, onClose }: Q
           <p className="aside">{outside ? say('chooseInside') : offer.sentence}</p>
         ) : (
           <>
-            {show(pricedHere(offer, engagement, organisation.locale))}
+            {show(pricedHere(offer, engagement, organisation))}
             {sayPerhaps(engagement, facts, { tariff: offer.tariff, locale: organisation.locale }, now).map(
               ({ call, more }) => (
                 <p key={call.id}>

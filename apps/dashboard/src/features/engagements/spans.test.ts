@@ -32,15 +32,22 @@ describe('times of a call', () => {
 
   it('in the night when clocks go forward skip the hour that there is not', () => {
     const night = { on: '2026-03-29', from: '00:15', until: '00:45', zone: 'Europe/London' };
-    expect(endMoved(night, 30)?.until).toBe('02:15');
+    expect(endMoved(night, 30).until).toBe('02:15');
   });
 
-  it('in the night when clocks go back do not end at a time that is read as an hour sooner', () => {
+  it('in the night when clocks go back may end at the second of two like times', () => {
     const night = { on: '2026-11-01', from: '00:30', until: '01:45', zone: 'America/Chicago' };
-    // 01:45 and half an hour is the second 01:15 of that night; written 01:15, it would be the first.
-    expect(endMoved(night, 30)).toBeUndefined();
-    expect(endMoved({ ...night, until: '02:15' }, -30)).toBeUndefined();
+    // 01:45 and half an hour is the second 01:15 of that night.
+    const second = { ...night, until: '01:15', untilAgain: true };
+    expect(endMoved(night, 30)).toEqual(second);
+    expect(endMoved(second, 30)).toEqual({ ...night, until: '01:45', untilAgain: true });
+    expect(endMoved(second, -30)).toEqual(night);
     expect(endMoved(night, 75)).toEqual({ ...night, until: '02:00' });
     expect(endMoved(night, -15)).toEqual({ ...night, until: '01:30' });
+    expect(writeSpan(granted(span(second)))).toEqual(second);
+  });
+
+  it('of which the end is still being typed are left as they are', () => {
+    expect(endMoved({ ...evening, until: '' }, 15)).toEqual({ ...evening, until: '' });
   });
 });

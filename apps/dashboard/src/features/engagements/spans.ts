@@ -1,7 +1,8 @@
 // Calls as a person writes them: the day and clock times of the place.
 
-import { type Span, Temporal, type WrittenSpan } from '@colla/calendar';
+import { comesTwice, localTime, type Span, Temporal, type WrittenSpan } from '@colla/calendar';
 import type { Call } from '@colla/hours';
+import { refused } from '@colla/refusal';
 
 /** A span in the clock times of its place; the day it ends is named only where it is another. */
 export function writeSpan({ start, end }: Span): WrittenSpan {
@@ -12,7 +13,17 @@ export function writeSpan({ start, end }: Span): WrittenSpan {
     until: clock(end),
     ...(untilOn === on ? {} : { untilOn }),
     zone: start.timeZoneId,
+    ...(isAgain(start) ? { fromAgain: true } : {}),
+    ...(isAgain(end) ? { untilAgain: true } : {}),
   };
+}
+
+/** Whether it is the second of two like times, in the night when clocks go back. */
+function isAgain(at: Temporal.ZonedDateTime): boolean {
+  const on = at.toPlainDate().toString();
+  if (!comesTwice(on, clock(at), at.timeZoneId)) return false;
+  const first = localTime(on, clock(at), at.timeZoneId);
+  return !refused(first) && !first.equals(at);
 }
 
 /** A time of day, `19:30`. */
@@ -48,18 +59,20 @@ export function offeredTimes(call: Call): WrittenSpan {
 }
 
 /**
- * The same times with the end moved by some minutes: the three taps after a rehearsal that ran over. Nothing where
- * clocks go back and the new end is the second of two like times: written down, it would be read as the first.
+ * The same times with the end moved by some minutes: the three taps after a rehearsal that ran over. As they are where
+ * the end cannot be read.
  */
-export function endMoved(span: WrittenSpan, minutes: number): WrittenSpan | undefined {
-  const end = atPlace(span.untilOn ?? span.on, span.until, span.zone).add({ minutes });
-  const untilOn = end.toPlainDate().toString();
-  if (!atPlace(untilOn, clock(end), span.zone).equals(end)) return undefined;
-  const { untilOn: _, ...kept } = span;
-  return { ...kept, until: clock(end), ...(untilOn === span.on ? {} : { untilOn }) };
-}
-
-/** A day and time as they are read there: of two like times, the first. */
-function atPlace(on: string, at: string, zone: string): Temporal.ZonedDateTime {
-  return Temporal.PlainDate.from(on).toPlainDateTime(Temporal.PlainTime.from(at)).toZonedDateTime(zone);
+export function endMoved(span: WrittenSpan, minutes: number): WrittenSpan {
+  const { on, until, untilOn, untilAgain, ...kept } = span;
+  const end = localTime(untilOn ?? on, until, span.zone, { again: untilAgain });
+  if (refused(end)) return span;
+  const moved = end.add({ minutes });
+  const day = moved.toPlainDate().toString();
+  return {
+    ...kept,
+    on,
+    until: clock(moved),
+    ...(day === on ? {} : { untilOn: day }),
+    ...(isAgain(moved) ? { untilAgain: true } : {}),
+  };
 }

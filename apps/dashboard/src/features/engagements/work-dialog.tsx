@@ -11,29 +11,43 @@ import {
   Dialog,
   Form,
   NumberField,
+  type Said,
+  Shown,
   TextField,
   Tick,
   useStatus,
 } from '../../ui/index.ts';
-import { draftOf, type WorkDraft, withoutWork, withWork, workOf } from './works.ts';
+import type { Asked } from './asked.ts';
+import { AllOfWork } from './asked-of-work.tsx';
+import { useAsked, type Written } from './use-asked.ts';
+import { draftOf, slipsInWork, type WorkDraft, withoutWork, withWork, workOf } from './works.ts';
 
 interface WorkDialogProps {
   engagement: string;
+  /** The tariff as agreed. */
+  under: Written | undefined;
   programme: readonly WorkJson[];
   /** The work to change; a new one where left out. */
   work: WorkJson | undefined;
   onClose: () => void;
 }
 
-export function WorkDialog({ engagement, programme, work, onClose }: WorkDialogProps) {
+export function WorkDialog({ engagement, under, programme, work, onClose }: WorkDialogProps) {
   const { send, busy, problem } = useSend('setProgramme');
   const [draft, setDraft] = useState(() => draftOf(work));
+  const [wrong, setWrong] = useState<Said>();
+  const asked = useAsked(under);
   const status = useStatus();
   const at = `/works/${work ? programme.findIndex(({ id }) => id === work.id) : programme.length}`;
   const keep = async (works: ReturnType<typeof withWork>) => {
     if (!(await send({ params: { id: engagement }, body: { works } }))) return;
     status(say('changed'));
     onClose();
+  };
+  const submit = () => {
+    const errors = slipsInWork(draft, at);
+    setWrong(errors[0] && { detail: errors[0].detail, errors });
+    if (errors.length === 0) keep(withWork(programme, workOf(draft, work?.id)));
   };
   const foot = (
     <>
@@ -50,9 +64,18 @@ export function WorkDialog({ engagement, programme, work, onClose }: WorkDialogP
   );
   return (
     <Dialog title={say('workDialog')} onClose={onClose}>
-      <Form problem={problem} onSubmit={() => keep(withWork(programme, workOf(draft, work?.id)))} foot={foot}>
-        <WorkFields draft={draft} at={at} onChange={(to) => setDraft({ ...draft, ...to })} />
-      </Form>
+      <Shown answer={asked} what={say('fetchingTariffs')}>
+        {(asked) => (
+          <Form problem={wrong ?? problem} onSubmit={submit} foot={foot}>
+            <WorkFields
+              draft={draft}
+              at={at}
+              asked={asked}
+              onChange={(to) => setDraft({ ...draft, ...to })}
+            />
+          </Form>
+        )}
+      </Shown>
     </Dialog>
   );
 }
@@ -63,10 +86,11 @@ const permissions = PERMISSIONS.map((value) => ({ value, label: headWord(value) 
 interface WorkFieldsProps {
   draft: WorkDraft;
   at: string;
+  asked: Asked;
   onChange: (to: Partial<WorkDraft>) => void;
 }
 
-function WorkFields({ draft, at, onChange }: WorkFieldsProps) {
+function WorkFields({ draft, at, asked, onChange }: WorkFieldsProps) {
   return (
     <>
       <div className="fields">
@@ -92,12 +116,13 @@ function WorkFields({ draft, at, onChange }: WorkFieldsProps) {
         />
       </div>
       <Tick label={say('requested')} on={draft.requested} onChange={(requested) => onChange({ requested })} />
+      <AllOfWork work={draft} at={at} asked={asked} onChange={onChange} />
       <PartFields draft={draft} at={`${at}/part`} onChange={onChange} />
     </>
   );
 }
 
-function PartFields({ draft, at, onChange }: WorkFieldsProps) {
+function PartFields({ draft, at, onChange }: Omit<WorkFieldsProps, 'asked'>) {
   return (
     <div className="fields">
       <Choice

@@ -3,7 +3,7 @@
 import type { WorkJson } from '@colla/wire';
 import { describe, expect, it } from 'vitest';
 import { isMore, stepReached } from './steps.ts';
-import { draftOf, withoutWork, withWork, workOf } from './works.ts';
+import { draftOf, slipsInWork, withoutWork, withWork, workOf } from './works.ts';
 
 const song: WorkJson = {
   id: 'w1',
@@ -18,6 +18,17 @@ const dance: WorkJson = { ...song, id: 'w2', title: 'Dance' };
 describe('a programme', () => {
   it('gives back a work as it was when nothing in its form is changed', () => {
     expect(workOf(draftOf(song), song.id)).toEqual(song);
+  });
+
+  it('keeps how hard a part is and how many pages it has, and loses them where they are emptied', () => {
+    const suite = { ...song, difficulty: 'hard', pages: 24 };
+    expect(workOf(draftOf(suite), suite.id)).toEqual(suite);
+    expect(workOf({ ...draftOf(suite), difficulty: '', pages: ' ' }, suite.id)).toEqual(song);
+  });
+
+  it('is refused a work of half a page, beside the pages', () => {
+    const slips = slipsInWork({ ...draftOf(song), pages: 'half' }, '/works/0');
+    expect(slips).toEqual([{ pointer: '/works/0/pages', detail: 'Give whole pages, such as 12.' }]);
   });
 
   it('keeps its order when the part of one work comes', () => {

@@ -1,6 +1,9 @@
 // The programme as it is sent back whole: one work changed, added or taken out.
 
 import type { RequestOf, WorkJson } from '@colla/wire';
+import { engagements as say } from '../../catalogue/engagements.ts';
+import type { Slip } from './inquiry-slips.ts';
+import { said } from './rows.ts';
 
 export type WorkInput = RequestOf<'setProgramme'>['body']['works'][number];
 
@@ -20,6 +23,9 @@ export interface WorkDraft {
   readonly title: string;
   readonly minutes: string;
   readonly requested: boolean;
+  readonly difficulty: string;
+  /** Of the pianist's part, as typed. */
+  readonly pages: string;
   readonly edition: string;
   readonly key: string;
   readonly cuts: string;
@@ -36,6 +42,8 @@ export function draftOf(work: WorkJson | undefined): WorkDraft {
     title: work?.title ?? '',
     minutes: work === undefined ? '' : String(work.minutes),
     requested: work?.requested ?? false,
+    difficulty: work?.difficulty ?? '',
+    pages: work?.pages === undefined ? '' : String(work.pages),
     edition,
     key,
     cuts,
@@ -47,7 +55,8 @@ export function draftOf(work: WorkJson | undefined): WorkDraft {
 
 /** What is sent of a draft; what is empty is left out. */
 export function workOf(draft: WorkDraft, id: string | undefined): WorkInput {
-  const { composer, title, minutes, requested, state, permission, edition, key, cuts, receivedOn } = draft;
+  const { composer, title, minutes, requested, difficulty, pages, state, permission } = draft;
+  const { edition, key, cuts, receivedOn } = draft;
   const told = Object.entries({ edition, key, cuts, receivedOn })
     .map(([name, text]) => [name, text.trim()] as const)
     .filter(([, text]) => text !== '');
@@ -57,6 +66,17 @@ export function workOf(draft: WorkDraft, id: string | undefined): WorkInput {
     title: title.trim(),
     minutes: Number(minutes.trim() || '0'),
     requested,
+    ...said('difficulty', difficulty),
+    ...(pages.trim() === '' ? {} : { pages: Number(pages.trim()) }),
     part: { state, permission, ...Object.fromEntries(told) },
   };
+}
+
+/** What is wrong before it is sent, by where it stands in the work. */
+export function slipsInWork({ title, minutes, pages }: WorkDraft, at: string): Slip[] {
+  return [
+    ...(title.trim() === '' ? [{ pointer: `${at}/title`, detail: say('wrongTitleOfWork') }] : []),
+    ...(/^\d{0,3}$/.test(minutes.trim()) ? [] : [{ pointer: `${at}/minutes`, detail: say('wrongMinutes') }]),
+    ...(/^\d{0,4}$/.test(pages.trim()) ? [] : [{ pointer: `${at}/pages`, detail: say('wrongPages') }]),
+  ];
 }

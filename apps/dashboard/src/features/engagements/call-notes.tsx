@@ -1,0 +1,41 @@
+// What is said of a call below its name: blocked or let through, moved, at the same time as another.
+import type { CallJson, EngagementWholeJson } from '@colla/wire';
+import { engagements as say } from '../../catalogue/engagements.ts';
+import { sayDay, saySpan } from '../../locale.ts';
+import { isBlocked, sayBlocked } from './blocked.ts';
+import { busyWith } from './clash.ts';
+import { ClashNote } from './clash-note.tsx';
+import './engagement.css';
+import { callOf } from './facts.ts';
+
+interface CallNotesProps {
+  engagement: EngagementWholeJson;
+  call: CallJson;
+  begun: boolean;
+}
+
+export function CallNotes({ engagement, call, begun }: CallNotesProps) {
+  const { id, moves, calls } = engagement;
+  const blocked = sayBlocked(engagement, call);
+  const moved = moves.findLast((move) => move.call === call.id);
+  const isAhead = !begun && (call.standing.is === 'held' || call.standing.is === 'agreed');
+  return (
+    <>
+      {blocked && (
+        <span className={isBlocked(engagement, call) ? 'note overdue' : 'note aside'}>{blocked}</span>
+      )}
+      {moved && <span className="note aside">{sayMoved(moved)}</span>}
+      {isAhead && (
+        <ClashNote
+          times={callOf(call).planned}
+          engagement={id}
+          others={busyWith(calls.filter((other) => other.id !== call.id))}
+        />
+      )}
+    </>
+  );
+}
+
+function sayMoved({ by, ...was }: EngagementWholeJson['moves'][number]): string {
+  return say('wasBefore', { when: `${sayDay(was.start, 'weekday')}, ${saySpan(was)}`, who: by });
+}
