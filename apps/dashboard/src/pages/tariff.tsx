@@ -11,6 +11,7 @@ import { RaiseDialog } from '../features/tariffs/raise-dialog.tsx';
 import { draftOf } from '../features/tariffs/starts.ts';
 import { TariffEditor } from '../features/tariffs/tariff-editor.tsx';
 import { TariffSentences } from '../features/tariffs/tariff-sentences.tsx';
+import { nextBegin } from '../features/tariffs/versions.ts';
 import { todayIn } from '../local-time.ts';
 import { sayDay } from '../locale.ts';
 import { Button, Page, useStatus } from '../ui/index.ts';
@@ -93,7 +94,10 @@ interface NewVersionProps {
 function NewVersion({ tariff, written, organisation, onDone }: NewVersionProps) {
   const { send, busy, problem } = useSend('addTariffVersion');
   const status = useStatus();
-  const [start] = useState(() => ({ ...draftOf(written), from: todayIn(organisation.zone) }));
+  const [start] = useState(() => ({
+    ...draftOf(written),
+    from: nextBegin(tariff.latest, todayIn(organisation.zone)),
+  }));
   const keep = async (body: Parameters<typeof send>[0]['body']) => {
     const kept = await send({ params: { id: tariff.id }, body });
     if (!kept) return;

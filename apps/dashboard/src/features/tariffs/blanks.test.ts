@@ -37,7 +37,7 @@ const said: readonly [Kind, string][] = [
   ['fixed', '[Juries] are [50.00] [each].'],
   [
     'package',
-    '[Recital package]: [150.00], which includes [one call] named “[hearing]” and [all] [dress rehearsals and recitals]; what lies beyond is charged by the other clauses.',
+    '[Recital package]: [150.00], which includes [one call] named “[hearing]” and all [dress rehearsals and recitals]; what lies beyond is charged by the other clauses.',
   ],
   [
     'entitlement',
@@ -65,7 +65,7 @@ const said: readonly [Kind, string][] = [
   ],
   [
     'deposit',
-    'A deposit of [25] % of the fee is due [3] days after the [agreement]; it counts towards [the final invoice].',
+    'A deposit of [25] % of [the fee] is due [3] days after the [agreement]; it counts towards [the final invoice].',
   ],
   ['payment', 'Payment is due [30] days after the [invoice].'],
   [

@@ -60,7 +60,11 @@ export function ClauseList({ draft, reading, reader, onChange }: ClauseListProps
       <h2 ref={heading} tabIndex={-1}>
         {say('clauses')}
       </h2>
-      {clauses.length === 0 ? <p>{say('noClauses')}</p> : <p className="aside">{say('clausesHint')}</p>}
+      {clauses.length === 0 ? (
+        <p>{say('noClauses')}</p>
+      ) : (
+        <p className="aside">{say(narrow ? 'clausesHintNarrow' : 'clausesHint')}</p>
+      )}
       <ol className="tariff-clauses">
         {clauses.map((clause, place) => (
           <li key={clause.key}>

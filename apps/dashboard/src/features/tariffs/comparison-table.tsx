@@ -17,25 +17,18 @@ export function ComparisonTable({ comparison, one, other }: ComparisonTableProps
   const [first, second] = [comparison.one?.total ?? 0n, comparison.other?.total ?? 0n];
   const mixed = one.currency !== other.currency;
   const columns: Column<ComparedRow>[] = [
-    {
-      key: 'clause',
-      head: say('compareClause'),
-      cell: ({ one, other }) => <Sentences one={one} other={other} />,
-      sum: say('total'),
-    },
+    { key: 'clause', head: say('compareClause'), cell: titleOf, sum: say('total') },
     {
       key: 'one',
       head: nameOf(one),
-      figure: true,
-      cell: (row) => figure(row.one, one.currency),
-      sum: <Figure amount={toDecimal(first, one.currency)} currency={one.currency} />,
+      cell: (row) => <Side charged={row.one} beside={undefined} currency={one.currency} />,
+      sum: <Total amount={first} currency={one.currency} />,
     },
     {
       key: 'other',
       head: nameOf(other),
-      figure: true,
-      cell: (row) => figure(row.other, other.currency),
-      sum: <Figure amount={toDecimal(second, other.currency)} currency={other.currency} />,
+      cell: (row) => <Side charged={row.other} beside={row.one} currency={other.currency} />,
+      sum: <Total amount={second} currency={other.currency} />,
     },
   ];
   const between: Column<ComparedRow> = {
@@ -63,21 +56,35 @@ function nameOf({ name, version }: Tariff): string {
   return `${name} (${version})`;
 }
 
-/** Where both say the same, once. */
-function Sentences({ one, other }: { one: Charged | undefined; other: Charged | undefined }) {
-  const said = [...new Set([one?.sentence, other?.sentence])].filter((sentence) => sentence !== undefined);
+/** What both name it by: its kind. */
+function titleOf({ one, other }: ComparedRow): string {
+  return [...new Set([one?.title, other?.title])].filter((title) => title !== undefined).join(' · ');
+}
+
+interface SideProps {
+  charged: Charged | undefined;
+  /** What stands on the other side, so that a sentence need not be read twice. */
+  beside: Charged | undefined;
+  currency: Currency;
+}
+
+function Side({ charged, beside, currency }: SideProps) {
+  if (!charged) return <span className="aside">{say('noCharge')}</span>;
+  const same = charged.sentence === beside?.sentence;
   return (
-    <div className="tariff-said">
-      {said.map((sentence) => (
-        <p key={sentence}>{sentence}</p>
-      ))}
+    <div className="tariff-side">
+      <p className={same ? 'aside' : undefined}>{same ? say('saysTheSame') : charged.sentence}</p>
+      <Figure amount={toDecimal(charged.amount, currency)} currency={currency} bare />
     </div>
   );
 }
 
-function figure(charged: Charged | undefined, currency: Currency) {
-  if (!charged) return <span className="aside">{say('noCharge')}</span>;
-  return <Figure amount={toDecimal(charged.amount, currency)} currency={currency} bare />;
+function Total({ amount, currency }: { amount: bigint; currency: Currency }) {
+  return (
+    <div className="tariff-side total">
+      <Figure amount={toDecimal(amount, currency)} currency={currency} />
+    </div>
+  );
 }
 
 function difference(one: bigint, other: bigint, currency: Currency) {

@@ -1,12 +1,14 @@
 // Two tariffs on the same engagement: what each of their clauses charges, set side by side.
 
-import { type Clause, type Statement, sentenceOf, type Tariff } from '@colla/rates';
+import { type Clause, menu, type Statement, sentenceOf, type Tariff } from '@colla/rates';
 import type { Example } from './example.ts';
 import { priceExample } from './example-priced.ts';
 
 /** What one clause charges for the engagement, in minor units, and the sentence by which it does. */
 export interface Charged {
   readonly clause: string;
+  /** What its kind is called. */
+  readonly title: string;
   readonly sentence: string;
   readonly amount: bigint;
 }
@@ -64,6 +66,7 @@ function chargedBy(clause: Clause, { lines, taxes, currency }: Statement, locale
   const theirs = [...lines, ...taxes.filter(({ inside }) => !inside)].filter((of) => of.clause === clause.id);
   return {
     clause: clause.id,
+    title: menu[clause.kind].title,
     sentence: sentenceOf(clause, { locale, currency }),
     amount: theirs.reduce((sum, { amount }) => sum + amount, 0n),
   };

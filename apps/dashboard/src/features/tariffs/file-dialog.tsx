@@ -4,8 +4,7 @@ import { refused } from '@colla/refusal';
 import { useState } from 'react';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { Button, Dialog, Field, Form, LinesField, type Said } from '../../ui/index.ts';
-import { readFile, writeSchema } from './file.ts';
-import { saveAs } from './save-as.ts';
+import { readFile } from './file.ts';
 
 interface FileDialogProps {
   onRead: (written: WrittenTariff) => void;
@@ -36,11 +35,11 @@ export function FileDialog({ onRead, onClose }: FileDialogProps) {
     <Dialog title={say('fromFileTitle')} onClose={onClose}>
       <Form problem={problem} onSubmit={read} foot={foot}>
         <p className="aside">{say('fromFileHint')}</p>
-        <div>
-          <Button kind="quiet" onPress={() => saveAs('tariff-schema.json', writeSchema())}>
+        <p>
+          <a href="/api/tariff-schema.json" download="tariff-schema.json">
             {say('saveSchema')}
-          </Button>
-        </div>
+          </a>
+        </p>
         <Field label={say('file')}>
           {(wiring) => (
             <input
@@ -58,7 +57,11 @@ export function FileDialog({ onRead, onClose }: FileDialogProps) {
   );
 }
 
-/** Most sentences name the path themselves; the others are given it. */
+/** A clause's sentence names the path from the clause on: in a file it is said whole. */
 function sayWhere(sentence: string, field: string | undefined): string {
-  return field === undefined || sentence.includes(field) ? sentence : `${sentence} (${field})`;
+  if (field === undefined || sentence.includes(field)) return sentence;
+  const [said, path] = /“(\/[^”]*)”/.exec(sentence) ?? [];
+  return said && path && field.endsWith(path)
+    ? sentence.replace(said, `“${field}”`)
+    : `${sentence} (${field})`;
 }

@@ -1,6 +1,6 @@
-// A tariff as the text of a file, to keep, to send and to read in again; and the schema that such a file follows.
+// A tariff as the text of a file, to keep, to send and to read in again.
 
-import { exportTariff, importTariff, type Tariff, tariffJsonSchema, type WrittenTariff } from '@colla/rates';
+import { exportTariff, importTariff, type Tariff, type WrittenTariff } from '@colla/rates';
 import { type OrRefusal, Refusal, refused } from '@colla/refusal';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 
@@ -8,16 +8,7 @@ const LARGEST = 1_000_000;
 
 /** The text of a file that holds one version of a tariff. */
 export function writeFile(tariff: Tariff): string {
-  return textOf(exportTariff(tariff));
-}
-
-/** The text of the published JSON Schema. */
-export function writeSchema(): string {
-  return textOf(tariffJsonSchema());
-}
-
-function textOf(value: object): string {
-  return `${JSON.stringify(value, undefined, 2)}\n`;
+  return `${JSON.stringify(exportTariff(tariff), undefined, 2)}\n`;
 }
 
 /** A name for the file, from the tariff's own. */

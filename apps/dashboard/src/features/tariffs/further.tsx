@@ -19,9 +19,14 @@ export function Further({ tariff, onRaise }: { tariff: TariffWholeJson; onRaise:
       <Buttons>
         <Button onPress={onRaise}>{say('raise')}</Button>
         <ButtonLink to={`/tariffs/new?of=${tariff.id}`}>{say('duplicate')}</ButtonLink>
-        <ButtonLink to={`/tariffs/compare?one=${tariff.id}`}>{say('compare')}</ButtonLink>
+        <ButtonLink to={`/tariffs/compare?${toCompare(tariff)}`}>{say('compare')}</ButtonLink>
         <Button onPress={save}>{say('exportIt')}</Button>
       </Buttons>
     </Part>
   );
+}
+
+/** The newest version beside the one before it, where there is one; otherwise beside a tariff still to be chosen. */
+function toCompare({ id, latest: { version } }: TariffWholeJson): string {
+  return version > 1 ? `one=${id}~${version - 1}&other=${id}~${version}` : `one=${id}`;
 }

@@ -41,9 +41,11 @@ export function placesIn(said: readonly string[], clause: WrittenClause, reader:
   return placed.sort((one, other) => one.at.from - other.at.from);
 }
 
-/** A figure that only a little word stands for cannot be seen to be one. */
-function isSaid({ from, until }: Stretch, { shape }: Leaf, said: readonly string[]): boolean {
-  return shape.is !== 'figure' || /\d|\p{L}{3}/u.test(said.slice(from, until).join(''));
+/** A figure is a figure, or words that stand for it: “one hour”, “the planned time”; a little word could be anything. */
+function isSaid({ from, until }: Stretch, leaf: Leaf, said: readonly string[]): boolean {
+  if (leaf.shape.is !== 'figure' && leaf.shape.is !== 'amount') return true;
+  const words = said.slice(from, until).join('');
+  return standing(leaf) === undefined ? words.includes(' ') : /\d|\p{L}{3}/u.test(words);
 }
 
 function isChoice({ shape }: Pick<Leaf, 'shape'>): boolean {

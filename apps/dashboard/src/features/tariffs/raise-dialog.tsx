@@ -1,6 +1,6 @@
 // All rates raised by a share: every amount is seen before and after, and taken into a new version to be looked through.
-import { currency } from '@colla/money';
-import type { WrittenTariff } from '@colla/rates';
+import { currency as currencyOf } from '@colla/money';
+import { readTariff, sentencesOf, type WrittenTariff } from '@colla/rates';
 import { granted, refused } from '@colla/refusal';
 import { useState } from 'react';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
@@ -19,7 +19,7 @@ export function RaiseDialog({ written, onTake, onClose }: RaiseDialogProps) {
   const [typed, setTyped] = useState('3');
   const [round, setRound] = useState<Rounding>('whole');
   const share = readFigure(typed, { unit: 'share', least: -9000, most: 90_000 }, say('raiseBy'));
-  const reader = { currency: granted(currency(written.currency)), locale: spokenLocale() };
+  const reader = { currency: granted(currencyOf(written.currency)), locale: spokenLocale() };
   const by = { share: refused(share) ? 0 : share, round };
   const { written: next, raised } = raiseRates(written, by, reader);
   const foot = (
@@ -48,19 +48,32 @@ export function RaiseDialog({ written, onTake, onClose }: RaiseDialogProps) {
           options={ROUNDINGS.map((value) => ({ value, label: say(`round_${value}`) }))}
           onChoose={setRound}
         />
-        {raised.length === 0 ? (
-          <p>{say('raiseNone')}</p>
-        ) : (
-          <RaisedTable raised={raised} currency={written.currency} />
-        )}
+        {raised.length === 0 ? <p>{say('raiseNone')}</p> : <RaisedTable raised={raised} written={written} />}
       </Form>
     </Dialog>
   );
 }
 
-function RaisedTable({ raised, currency }: { raised: readonly Raised[]; currency: string }) {
+function RaisedTable({ raised, written }: { raised: readonly Raised[]; written: WrittenTariff }) {
+  const { currency } = written;
+  const sentences = new Map(
+    sentencesOf(granted(readTariff(written)), spokenLocale()).map(({ clause, sentence }) => [
+      clause,
+      sentence,
+    ]),
+  );
+  const isFirst = (row: Raised) => raised.find(({ clause }) => clause === row.clause) === row;
   const columns: Column<Raised>[] = [
-    { key: 'clause', head: say('compareClause'), cell: ({ clause, title }) => `${clause}: ${title}` },
+    {
+      key: 'clause',
+      head: say('compareClause'),
+      cell: (row) => (
+        <div className="tariff-raised">
+          {isFirst(row) && <p>{sentences.get(row.clause)}</p>}
+          <p className="aside">{row.title}</p>
+        </div>
+      ),
+    },
     {
       key: 'was',
       head: say('raiseBefore'),

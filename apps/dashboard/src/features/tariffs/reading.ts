@@ -2,6 +2,7 @@
 
 import { readTariff, sentenceOf, type Tariff } from '@colla/rates';
 import { refused } from '@colla/refusal';
+import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { type TariffDraft, type WrittenDraft, writeDraft } from './draft.ts';
 import type { Reader, Slip } from './typed.ts';
 
@@ -28,14 +29,17 @@ export function readDraft(draft: TariffDraft, reader: Reader): Reading {
   const placed = written.clauses
     .map((clause, place) => ({ clause, place }))
     .filter(({ place }) => !broken.has(place));
-  const read = readWhatReads(written, placed, brokenNames(written, broken));
+  // A tariff that has no name yet is priced all the same.
+  const unnamed: Slip[] = written.name === '' ? [{ pointer: '/name', detail: say('nameMissing') }] : [];
+  const head = { ...written, name: written.name || say('nameField') };
+  const read = readWhatReads(head, placed, brokenNames(written, broken));
   const sentences = new Map(
     read.tariff?.clauses.map((clause, index) => [
       read.kept[index]?.place ?? index,
       sentenceOf(clause, reader),
     ]),
   );
-  return { written, tariff: read.tariff, sentences, slips: [...slips, ...read.slips] };
+  return { written, tariff: read.tariff, sentences, slips: [...unnamed, ...slips, ...read.slips] };
 }
 
 /** Leaves out one wrong clause after another until the rest can be read. */

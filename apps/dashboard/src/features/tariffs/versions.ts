@@ -1,5 +1,7 @@
 // Which version of a tariff counts on a day.
 
+import { Temporal } from '@colla/calendar';
+
 interface Version {
   readonly version: number;
   /** The day it begins, `2026-09-01`. */
@@ -15,4 +17,9 @@ export function inForce<V extends Version>(versions: readonly V[], on: string): 
 export function standingOf(version: Version, versions: readonly Version[], on: string) {
   if (version.from > on) return 'later';
   return inForce(versions, on)?.version === version.version ? 'inForce' : 'earlier';
+}
+
+/** The day on which a next version may begin: today, or the day after the newest has begun. */
+export function nextBegin(newest: Version, today: string): string {
+  return newest.from < today ? today : Temporal.PlainDate.from(newest.from).add({ days: 1 }).toString();
 }
