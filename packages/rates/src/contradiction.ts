@@ -3,7 +3,17 @@
 import { Refusal } from '@colla/refusal';
 import { apart, asksOfCalls, closer } from './fit.ts';
 import type { Phase, Rivalry } from './kind.ts';
-import { eachOf, excludes, kindOf, namesOf, needsOf, rivalryOf, speaksOf, waysOf } from './kinds.ts';
+import {
+  eachOf,
+  excludes,
+  kindOf,
+  namesAlikeOf,
+  namesOf,
+  needsOf,
+  rivalryOf,
+  speaksOf,
+  waysOf,
+} from './kinds.ts';
 import { type Each, liesIn, sayEach } from './occasion.ts';
 import type { Clause } from './tariff.ts';
 
@@ -14,6 +24,7 @@ export function contradiction(clauses: readonly Clause[]): Refusal | undefined {
     within(clauses) ??
     ofSomeCalls(clauses) ??
     namesNobody(clauses) ??
+    namesAnother(clauses) ??
     inACircle(clauses) ??
     lacks(clauses) ??
     notToBeWeighed(clauses) ??
@@ -72,6 +83,22 @@ function namesNobody(clauses: readonly Clause[]): Refusal | undefined {
         `/clauses/${index}/terms`,
       );
     }
+  }
+  return undefined;
+}
+
+/** A clause named as one of the same kind, and of another. */
+function namesAnother(clauses: readonly Clause[]): Refusal | undefined {
+  for (const [index, clause] of clauses.entries()) {
+    const other = clauses.find(({ id, kind }) => namesAlikeOf(clause).includes(id) && kind !== clause.kind);
+    if (!other) continue;
+    const title = kindOf(clause).title.toLowerCase();
+    return new Refusal(
+      'rates/contradiction',
+      `Clause “${clause.id}” names “${other.id}” as a ${title}, and it is none. Name a ${title}, or remove the name.`,
+      { clause: clause.id, other: other.id },
+      `/clauses/${index}/terms`,
+    );
   }
   return undefined;
 }

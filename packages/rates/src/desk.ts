@@ -12,6 +12,7 @@ import { asksOfCalls, fitsCall, fitsEngagement } from './fit.ts';
 import { groupsOf } from './groups.ts';
 import { counts, hasFallen, type Item, itemOf } from './item.ts';
 import type { ClauseHead, Counting, Rivalry, Times } from './kind.ts';
+import { type Levy, taxSums } from './levy.ts';
 import type { Line, Quantity } from './line.ts';
 import { Lineage, type Portion } from './lineage.ts';
 import type { Each, Occasion } from './occasion.ts';
@@ -21,7 +22,8 @@ import type { Chosen } from './ways.ts';
 export class Desk {
   readonly items: readonly Item[];
   lines: Line[] = [];
-  readonly taxes: TaxSum[] = [];
+  private readonly levies: Levy[] = [];
+  private known: TaxSum[] | undefined;
   readonly entitlements: Drawn[] = [];
   /** What is paid to others, and not to the pianist. */
   readonly toOthers: LineToOther[] = [];
@@ -57,6 +59,18 @@ export class Desk {
   /** True for an engagement that is no call at all: a subscription, a stipend. */
   get withoutCalls(): boolean {
     return this.facts.calls.length === 0;
+  }
+
+  /** Puts a tax on charges. */
+  levy(levy: Levy): void {
+    this.levies.push(levy);
+    this.known = undefined;
+  }
+
+  /** What the taxes come to for each payer. */
+  get taxes(): TaxSum[] {
+    this.known ??= taxSums(this.levies, this.voice);
+    return this.known;
   }
 
   /** What each payer owes: their lines, and the taxes added to them. */

@@ -47,6 +47,19 @@ export function shareField(title: string, { most = 10_000 }: { most?: number } =
   return z.int().min(0).max(most).meta({ title, unit: 'share' });
 }
 
+/** A rate in basis points, to the hundredth: 9.975 % is 997.5. */
+export function rateField(title: string, { most }: { most: number }) {
+  return z
+    .number()
+    .min(0)
+    .max(most)
+    .refine(
+      (rate) => Math.abs(Math.round(rate * 100) - rate * 100) < 1e-6,
+      'is finer than a hundredth of a basis point. Round it',
+    )
+    .meta({ title, unit: 'rate' });
+}
+
 export function countField(
   title: string,
   { least = 0, most = 10_000 }: { least?: number; most?: number } = {},

@@ -66,6 +66,7 @@ export interface PaymentDue {
 export interface TaxSum {
   readonly clause: string;
   readonly name: string;
+  /** Basis points, to the hundredth. */
   readonly rate: number;
   readonly code: string;
   readonly inside: boolean;

@@ -109,6 +109,8 @@ export interface ClauseKind<Kind extends string, Schema extends z.ZodType> {
   readonly contradictions?: (terms: z.output<Schema>) => string[];
   /** Clauses it names by id. */
   readonly names?: (terms: z.output<Schema>) => readonly string[];
+  /** Of the clauses it names, those that have to be of its own kind. */
+  readonly namesAlike?: (terms: z.output<Schema>) => readonly string[];
   /** Clauses it speaks of by id without waiting for them. */
   readonly mentions?: (terms: z.output<Schema>) => readonly string[];
   /** Ways of charging of which only one holds. */

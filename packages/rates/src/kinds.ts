@@ -22,6 +22,7 @@ interface AnyKind {
   readonly sentence: (terms: unknown, said: { voice: Voice; for: Selector; payer: string }) => string;
   readonly contradictions?: (terms: unknown) => string[];
   readonly names?: (terms: unknown) => readonly string[];
+  readonly namesAlike?: (terms: unknown) => readonly string[];
   readonly mentions?: (terms: unknown) => readonly string[];
   readonly ways?: (terms: unknown) => Ways;
   readonly each?: (terms: unknown) => Each;
@@ -54,6 +55,11 @@ export function namesOf(clause: Clause): readonly string[] {
 /** Every clause it names or mentions, by id. */
 export function speaksOf(clause: Clause): readonly string[] {
   return [...namesOf(clause), ...(kindOf(clause).mentions?.(clause.terms) ?? [])];
+}
+
+/** The clauses it names as others of its own kind, by id. */
+export function namesAlikeOf(clause: Clause): readonly string[] {
+  return kindOf(clause).namesAlike?.(clause.terms) ?? [];
 }
 
 /** The instants at which what it says of a call that starts at `start` changes, were it cancelled then. */

@@ -47,7 +47,7 @@ function makeVoice(locale: string, currency: Currency): Voice {
     rate: (price, minutes) =>
       `${money(price)} ${UNIT_ARTICLES[minutes] ?? 'for each'} ${UNITS[minutes] ?? lengthWords(minutes, number)}`,
     steps: stepWords,
-    share: (basisPoints) => `${number(String(basisPoints / 100))}\u00a0%`,
+    share: (basisPoints) => `${number(String(Number((basisPoints / 100).toFixed(4))))}\u00a0%`,
     list: (items) => join(items, 'and'),
     either: (items) => join(items, 'or'),
   };

@@ -223,6 +223,7 @@ export const tariffs = words({
   outOfRange: '“{title}” lies between {least} and {most}; {text} does not.',
   not_minutes: '“{text}” is not minutes: write 75, 1:15 or 1.25 h.',
   not_share: '“{text}” is not a share: write per cent, such as 50 or 7.5.',
+  not_rate: '“{text}” is not a rate: write per cent, such as 20 or 9.975.',
   not_count: '“{text}” is not a whole number.',
   not_days: '“{text}” is not a whole number of days.',
   noTimeLeft: 'That leaves no time played.',

@@ -1,26 +1,37 @@
 // Tax on top of the price, or inside it. Which rate applies where is for the user and local law to say.
 
-import { divideRounded } from '@colla/money';
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
-import { shareField, wordsField } from '../fields.ts';
-import type { TaxSum } from '../findings.ts';
+import { rateField, wordsField } from '../fields.ts';
 import { fitsEngagement } from '../fit.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
-import { CATEGORIES, type Line } from '../line.ts';
-import { capital, sayConditions } from '../phrases.ts';
+import { CATEGORIES, type Category } from '../line.ts';
+import { capital, sayCharges, sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
 
 const schema = perCurrency(() =>
   z.strictObject({
     name: wordsField('Called'),
-    rate: shareField('Rate', { most: 10_000 }),
+    rate: rateField('Rate', { most: 10_000 }),
     /** The category of EN 16931 (UNCL 5305): S standard, Z zero, E exempt, AE reverse charge, O outside scope. */
     code: z.enum(['S', 'Z', 'E', 'AE', 'O']).default('S').meta({ title: 'Category' }),
     inside: z.boolean().default(false).meta({ title: 'Prices include it' }),
     rounding: z.enum(['per total', 'per line']).default('per total').meta({ title: 'Rounded' }),
     wording: wordsField('Wording on the invoice, where the law asks for one').optional(),
+    on: z
+      .array(z.string().min(1))
+      .min(1)
+      .readonly()
+      .optional()
+      .meta({ title: 'Only on what these clauses charge', unit: 'clause' }),
+    only: z.array(z.enum(CATEGORIES)).min(1).readonly().optional().meta({ title: 'Only on' }),
     not: z.array(z.enum(CATEGORIES)).readonly().default([]).meta({ title: 'Not on' }),
+    onTopOf: z
+      .array(z.string().min(1))
+      .max(3)
+      .readonly()
+      .default([])
+      .meta({ title: 'Reckoned on top of these taxes', unit: 'clause' }),
   }),
 );
 type Terms = z.output<ReturnType<typeof schema>>;
@@ -35,10 +46,16 @@ export const tax = clauseKind({
   beside,
   whole: true,
   sentence,
-  contradictions: ({ code, rate }) =>
-    code !== 'S' && rate > 0
+  names: ({ on = [], onTopOf }) => [...on, ...onTopOf],
+  namesAlike: ({ onTopOf }) => onTopOf,
+  contradictions: ({ code, rate, only, not }) => [
+    ...(code !== 'S' && rate > 0
       ? [`A rate of ${rate / 100} % goes with the standard category only: make it zero, or choose S.`]
-      : [],
+      : []),
+    ...(only && not.length > 0
+      ? ['It says what it is on and what it is not on: leave one of the two out.']
+      : []),
+  ],
   phases: { tax: levy },
   examples: [
     {
@@ -56,77 +73,120 @@ export const tax = clauseKind({
       owed: '0.00',
       also: { tax: '9.00' },
     },
+    {
+      case: 'Two taxes on a fee of 100.00: 5 % are 5.00, and 9.5 % of 105.00 are 9.975, so 9.98 (a law that taxes the tax)',
+      terms: { name: 'QST', rate: 950, onTopOf: ['gst'] },
+      given: { calls: ['recital 60'] },
+      with: [
+        { id: 'fee', kind: 'fixed', for: {}, terms: { price: '100.00' } },
+        { id: 'gst', kind: 'tax', for: {}, terms: { name: 'GST', rate: 500 } },
+      ],
+      owed: '0.00',
+      also: { tax: '14.98' },
+    },
+    {
+      case: 'The fee of 100.00 is taxed at 20 %, the score of 12.00 at 5 %: 20.60',
+      terms: { name: 'VAT', rate: 500, only: ['cost'] },
+      given: { calls: ['recital 60'], costs: ['Score 12.00'] },
+      with: [
+        { id: 'fee', kind: 'fixed', for: {}, terms: { price: '100.00' } },
+        { id: 'costs', kind: 'cost', for: {}, terms: {} },
+        { id: 'full', kind: 'tax', for: {}, terms: { name: 'VAT', rate: 2000 } },
+      ],
+      owed: '0.00',
+      also: { tax: '20.60' },
+    },
   ],
 });
 
-/** Two rates of one tax on different charges; or two taxes added to the same (GST and a province’s own). */
+/**
+ * Two rates of one tax, of which the closer has its charges first: what names clauses before what names kinds of
+ * charge, and that before what is on the rest. Or two taxes on the same charges (GST and a province’s own), both
+ * added or both inside.
+ */
 function beside(one: Terms, other: Terms): boolean {
-  if (CATEGORIES.every((category) => one.not.includes(category) || other.not.includes(category))) return true;
-  return one.name.toLowerCase() !== other.name.toLowerCase() && !one.inside && !other.inside;
+  if (apart(one, other)) return true;
+  return one.name.toLowerCase() === other.name.toLowerCase()
+    ? closenessOf(one) !== closenessOf(other)
+    : one.inside === other.inside;
 }
 
-/** One sum for each payer: each gets a document of their own. */
+/** Whether no charge can be under both. */
+function apart(one: Terms, other: Terms): boolean {
+  const noKind = CATEGORIES.every((category) => !isOn(one, category) || !isOn(other, category));
+  return (
+    noKind || (one.on !== undefined && other.on !== undefined && !one.on.some((id) => other.on?.includes(id)))
+  );
+}
+
+function isOn({ only, not }: Terms, category: Category): boolean {
+  return only ? only.includes(category) : !not.includes(category);
+}
+
+function closenessOf({ on, only }: Terms): number {
+  if (on) return 0;
+  return only ? 1 : 2;
+}
+
 function levy(terms: Terms, desk: Desk, clause: ClauseHead): void {
   if (!fitsEngagement(clause.for, desk.facts)) return;
-  const taxed = desk.lines.filter((line) => !terms.not.includes(line.category));
-  for (const payer of new Set(taxed.map((line) => line.payer))) {
-    const lines = taxed.filter((line) => line.payer === payer);
-    desk.taxes.push(taxSum(lines, payer, terms, desk, clause));
-  }
-}
-
-function taxSum(lines: readonly Line[], payer: string, terms: Terms, desk: Desk, clause: ClauseHead): TaxSum {
-  const base = lines.reduce((sum, line) => sum + line.amount, 0n);
-  const parts = terms.rounding === 'per line' ? lines.map((line) => line.amount) : [base];
-  const amount = parts.reduce((sum, part) => sum + taxOn(part, terms), 0n);
-  const { voice } = desk;
-  const how = terms.inside
-    ? `${voice.money(base)} × ${voice.number(String(terms.rate / 100))} / ${voice.number(String(100 + terms.rate / 100))}`
-    : `${voice.share(terms.rate)} × ${voice.money(base)}`;
-  return {
-    clause: clause.id,
-    name: terms.name,
-    rate: terms.rate,
-    code: terms.code,
-    inside: terms.inside,
-    payer,
-    ...(terms.wording === undefined ? {} : { wording: terms.wording }),
-    ...(terms.not.length === 0 ? {} : { not: terms.not }),
-    base: terms.inside ? base - amount : base,
-    amount,
-    arithmetic: `${how} = ${voice.money(amount)}`,
-  };
-}
-
-/** Tax added to, or contained in, an amount: of 120.00 with 20 % inside, 20.00 (HMRC's VAT fraction, 1/6). */
-function taxOn(amount: bigint, { rate, inside }: Terms): bigint {
-  const share = BigInt(rate);
-  return divideRounded(amount * share, inside ? 10_000n + share : 10_000n);
+  const all = terms.on
+    ? desk.portionsOf(clause, terms.on)
+    : desk.lines.map((line) => ({ line, amount: line.amount }));
+  const charges = all.filter(({ line }) => isOn(terms, line.category));
+  const limited = terms.on !== undefined || terms.only !== undefined || terms.not.length > 0;
+  desk.levy({ ...terms, clause: clause.id, closeness: closenessOf(terms), limited, charges });
 }
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
-  const not = terms.not.map((category) => CHARGED[category]);
-  const except = not.length > 0 ? `, not on ${said.voice.list(not)}` : '';
   const wording = terms.wording === undefined ? '' : `: “${terms.wording}”`;
-  return `${capital(sayTax(terms, said.voice))}${except}${sayConditions(said.for, said.voice)}${wording}.`;
+  return `${capital(sayTax(terms, said.voice))}${sayConditions(said.for, said.voice)}${wording}.`;
 }
 
-function sayTax({ name, rate, code, inside }: Terms, voice: Voice): string {
+function sayTax(terms: Terms, voice: Voice): string {
+  const on = sayOn(terms, voice);
+  const except = terms.not.length > 0 ? `, not on ${sayCategories(terms.not, voice)}` : '';
+  return sayUntaxed(terms, on, except) ?? sayRate(terms, on, except, voice);
+}
+
+function sayUntaxed({ name, code }: Terms, on: string | undefined, except: string): string | undefined {
   switch (code) {
     case 'E':
-      return `everything is exempt from ${name}`;
-    case 'AE':
-      return `${name} is owed by the payer under the reverse charge`;
+      return on
+        ? `no ${name} is charged on ${on}, exempt from it`
+        : `everything is exempt from ${name}${except}`;
     case 'O':
-      return `everything is outside the scope of ${name}`;
+      return on
+        ? `no ${name} is charged on ${on}, outside its scope`
+        : `everything is outside the scope of ${name}${except}`;
+    case 'AE':
+      return `${name}${on ? ` on ${on}` : ''} is owed by the payer under the reverse charge${except}`;
     default:
-      return inside
-        ? `prices include ${name} at ${voice.share(rate)}`
-        : `${name} at ${voice.share(rate)} is added`;
+      return undefined;
   }
 }
 
-const CHARGED: Readonly<Record<Terms['not'][number], string>> = {
+function sayRate(terms: Terms, on: string | undefined, except: string, voice: Voice): string {
+  const tax = `${terms.name} at ${voice.share(terms.rate)}`;
+  const others = voice.list(terms.onTopOf.map((id) => `“${id}”`));
+  const top = others ? `, reckoned on the price with ${others}` : '';
+  if (!terms.inside) return `${tax} is added${on ? ` to ${on}` : ''}${except}${top}`;
+  const prices = on ? `${terms.on ? '' : 'the price of '}${on} includes` : 'prices include';
+  return `${prices} ${tax}${except}${top}`;
+}
+
+/** What a tax is on alone; undefined where it is on everything. */
+function sayOn({ on, only }: Terms, voice: Voice): string | undefined {
+  const kinds = only && sayCategories(only, voice);
+  if (!on) return kinds;
+  return kinds ? `${kinds} in ${sayCharges(on, voice)}` : sayCharges(on, voice);
+}
+
+function sayCategories(categories: readonly Category[], voice: Voice): string {
+  return voice.list(categories.map((category) => CHARGED[category]));
+}
+
+const CHARGED: Readonly<Record<Category, string>> = {
   rehearsal: 'rehearsals',
   performance: 'performances',
   package: 'packages',

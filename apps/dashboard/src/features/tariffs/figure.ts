@@ -1,4 +1,4 @@
-// Whole figures as people type them: minutes as 75, 1:15 or 1.25 h; shares in per cent; counts and days plain.
+// Figures as people type them: minutes as 75, 1:15 or 1.25 h; shares and rates in per cent; counts and days plain.
 
 import { type OrRefusal, Refusal } from '@colla/refusal';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
@@ -26,9 +26,16 @@ export function readFigure(text: string, bounds: Bounds, title: string): OrRefus
 const readers: Record<FigureUnit, (text: string) => number | undefined> = {
   minutes: readMinutes,
   share: (text) => scaled(text.replace(/\s*%$/, ''), 2),
+  rate: readRate,
   count: (text) => scaled(text, 0),
   days: (text) => scaled(text, 0),
 };
+
+/** Rates of tax are finer than shares: 9.975 % is 997.5 basis points. */
+function readRate(text: string): number | undefined {
+  const hundredths = scaled(text.replace(/\s*%$/, ''), 4);
+  return hundredths === undefined ? undefined : hundredths / 100;
+}
 
 function readMinutes(text: string): number | undefined {
   const clock = /^(\d{1,3}):([0-5]\d)$/.exec(text);
@@ -51,7 +58,7 @@ function notAFigure(text: string, unit: FigureUnit): Refusal {
   return new Refusal('tariffs/not-a-figure', say(`not_${unit}`, { text }));
 }
 
-/** The figure as it stands in its field: a share of 750 basis points is `7.5`. */
+/** The figure as it stands in its field: a share of 750 basis points is `7.5`, a rate of 997.5 is `9.975`. */
 export function sayFigure(figure: number, unit: FigureUnit): string {
-  return unit === 'share' ? String(figure / 100) : String(figure);
+  return unit === 'share' || unit === 'rate' ? String(Number((figure / 100).toFixed(4))) : String(figure);
 }

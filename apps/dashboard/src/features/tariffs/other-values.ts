@@ -34,6 +34,7 @@ const WORDS = ['zyx', 'quince'];
 const FIGURES = {
   minutes: [37, 30, 60, 150, 41],
   share: [3700, 8650],
+  rate: [3700, 8650],
   count: [37, 41, 3, 7, 2],
   days: [37, 41, -37, -41],
 };

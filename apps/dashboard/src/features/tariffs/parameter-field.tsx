@@ -39,7 +39,7 @@ export function ParameterField(props: ParameterFieldProps) {
         <NumberField
           {...field}
           value={text}
-          unit={shape.unit === 'share' ? '%' : undefined}
+          unit={shape.unit === 'share' || shape.unit === 'rate' ? '%' : undefined}
           onType={onChange}
         />
       );

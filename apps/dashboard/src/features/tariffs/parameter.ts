@@ -25,7 +25,7 @@ export type Shape =
   /** One of some groups, told apart by the word under `by`. */
   | { readonly is: 'variant'; readonly by: string; readonly variants: readonly Variant[] };
 
-export type FigureUnit = 'minutes' | 'share' | 'count' | 'days';
+export type FigureUnit = 'minutes' | 'share' | 'rate' | 'count' | 'days';
 
 export interface Variant {
   readonly word: string;
@@ -73,7 +73,7 @@ function shapeOf(node: SchemaNode): Shape {
   if (node.type === 'object') return { is: 'group', parts: parametersOf(node) };
   if (node.type === 'array') return manyOf(node);
   if (node.type === 'boolean') return { is: 'yes or no', usual: node.default === true };
-  if (node.type === 'integer') return figureOf(node);
+  if (node.type === 'integer' || node.unit === 'rate') return figureOf(node);
   if (node.enum) return { is: 'choice', words: node.enum.map(String), ...usual(node, String) };
   if (node.unit === 'money') return { is: 'amount', ...usual(node, String) };
   if (node.unit === 'time') return { is: 'time' };
@@ -107,7 +107,7 @@ function figureOf(node: SchemaNode): Shape {
 }
 
 function unitOf(unit: string | undefined): FigureUnit {
-  return unit === 'minutes' || unit === 'share' || unit === 'days' ? unit : 'count';
+  return unit === 'minutes' || unit === 'share' || unit === 'rate' || unit === 'days' ? unit : 'count';
 }
 
 function usual<T>({ default: value }: SchemaNode, as: (value: unknown) => T): { usual?: T } {

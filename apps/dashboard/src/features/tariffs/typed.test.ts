@@ -62,6 +62,15 @@ describe('the form of a clause', () => {
     });
   });
 
+  it('takes a rate of tax of 9.975 per cent as 997.5 basis points, and shows it so again', () => {
+    const parts = termsParameters('tax', british);
+    expect(writeFields(parts, { name: 'QST', rate: '9.975' }, '', british).value).toEqual({
+      name: 'QST',
+      rate: 997.5,
+    });
+    expect(typeFields(parts, { name: 'QST', rate: 997.5 }, british).rate).toBe('9.975');
+  });
+
   it('takes words of one’s own parted by semicolons, so that a name may hold a comma', () => {
     const typed = { ...typeFields(selectorParameters, {}, british), levels: 'grade 6, strings; grade 8' };
     expect(writeFields(selectorParameters, typed, '/for', british).value).toEqual({

@@ -1,0 +1,211 @@
+// Taxes, worked out together: which charges each is on, what it is reckoned on, and what it comes to for each payer.
+
+import { divideRounded } from '@colla/money';
+import type { TaxSum } from './findings.ts';
+import { groupsOf } from './groups.ts';
+import { CATEGORIES, type Line } from './line.ts';
+import type { Voice } from './voice.ts';
+
+/** What of a line a tax is on. */
+interface Charged {
+  readonly line: Line;
+  readonly amount: bigint;
+}
+
+/** A tax, and the charges that its clause puts it on. */
+export interface Levy {
+  readonly clause: string;
+  readonly name: string;
+  /** Basis points, to the hundredth. */
+  readonly rate: number;
+  readonly code: string;
+  readonly inside: boolean;
+  readonly rounding: 'per total' | 'per line';
+  readonly wording?: string | undefined;
+  /** The clauses of the taxes that are taxed with it. */
+  readonly onTopOf: readonly string[];
+  /** Of several rates of one tax the lowest has the charges, and leaves the rest to the others. */
+  readonly closeness: number;
+  /** Whether there may be charges that it is not on. */
+  readonly limited: boolean;
+  readonly charges: readonly Charged[];
+}
+
+/** What each tax comes to for each payer, in the order of the taxes: each payer gets a document of their own. */
+export function taxSums(levies: readonly Levy[], voice: Voice): TaxSum[] {
+  const taxes = eachItsOwn(levies);
+  return taxes.flatMap((levy) =>
+    [...new Set(levy.charges.map(({ line }) => line.payer))].map((payer) => {
+      const theirs = levy.charges.filter(({ line }) => line.payer === payer);
+      return taxSum(levy, theirs, payer, { taxes, voice });
+    }),
+  );
+}
+
+/** Of several rates of one tax no two are on the same: the closer takes its charges, the others what is left of them. */
+function eachItsOwn(levies: readonly Levy[]): Levy[] {
+  const taken = new Map<string, Map<Line, bigint>>();
+  const settled = new Map<string, Levy>();
+  for (const levy of levies.toSorted((one, other) => one.closeness - other.closeness)) {
+    const sofar = taken.get(levy.name.toLowerCase()) ?? new Map<Line, bigint>();
+    const charges = levy.charges.flatMap((charge) => leftOf(charge, sofar.get(charge.line)));
+    for (const { line, amount } of charges) sofar.set(line, (sofar.get(line) ?? 0n) + amount);
+    taken.set(levy.name.toLowerCase(), sofar);
+    settled.set(levy.clause, { ...levy, limited: levy.limited || sofar.size > charges.length, charges });
+  }
+  return levies.map((levy) => settled.get(levy.clause) ?? levy);
+}
+
+/** What a closer rate leaves of a charge: all where it is not on its line, nothing where it has the whole line. */
+function leftOf({ line, amount }: Charged, taken: bigint | undefined): Charged[] {
+  if (taken === undefined) return [{ line, amount }];
+  const left = smaller(amount, line.amount - taken);
+  return left === 0n ? [] : [{ line, amount: left }];
+}
+
+function smaller(one: bigint, other: bigint): bigint {
+  const size = (amount: bigint) => (amount < 0n ? -amount : amount);
+  return size(one) < size(other) ? one : other;
+}
+
+/** All taxes of the statement, and who reads of them. */
+interface Round {
+  readonly taxes: readonly Levy[];
+  readonly voice: Voice;
+}
+
+function taxSum(levy: Levy, charges: readonly Charged[], payer: string, round: Round): TaxSum {
+  const amount = taxOn(levy, charges, round.taxes);
+  const { clause, name, rate, code, inside, wording } = levy;
+  return {
+    ...{ clause, name, rate, code, inside, payer },
+    ...(wording === undefined ? {} : { wording }),
+    ...(levy.limited
+      ? { not: CATEGORIES.filter((kind) => !charges.some(({ line }) => line.category === kind)) }
+      : {}),
+    base: inside
+      ? sumOf(charges) - othersInside(levy, charges, round.taxes) - amount
+      : baseOf(levy, charges, round.taxes),
+    amount,
+    arithmetic: `${sayHow(levy, charges, round)} = ${round.voice.money(amount)}`,
+  };
+}
+
+/** What a tax comes to on some charges, rounded line by line or once. */
+function taxOn(levy: Levy, charges: readonly Charged[], taxes: readonly Levy[]): bigint {
+  if (levy.rounding === 'per line' && charges.length > 1)
+    return charges.reduce((sum, charge) => sum + taxOn(levy, [charge], taxes), 0n);
+  if (levy.inside) return insideOf(levy, charges, taxes);
+  return divideRounded(baseOf(levy, charges, taxes) * millionths(levy), MILLION);
+}
+
+/** What an added tax is reckoned on: the charges, and the taxes that are taxed with it. */
+function baseOf(levy: Levy, charges: readonly Charged[], taxes: readonly Levy[]): bigint {
+  return under(levy, taxes).reduce(
+    (sum, other) => sum + taxOn(other, onBoth(charges, other), taxes),
+    sumOf(charges),
+  );
+}
+
+/** The taxes that are taxed with this one. */
+function under({ onTopOf, inside }: Levy, taxes: readonly Levy[]): Levy[] {
+  return taxes.filter((other) => onTopOf.includes(other.clause) && other.inside === inside);
+}
+
+function onBoth(charges: readonly Charged[], other: Levy): Charged[] {
+  return charges.flatMap(({ line, amount }) => {
+    const there = other.charges.find((charge) => charge.line === line);
+    return there ? [{ line, amount: smaller(amount, there.amount) }] : [];
+  });
+}
+
+/** The taxes inside the same prices that this one is not reckoned on top of: they are no part of its base. */
+function othersInside(levy: Levy, charges: readonly Charged[], taxes: readonly Levy[]): bigint {
+  const others = taxes.filter(
+    (other) => other.inside && other !== levy && !levy.onTopOf.includes(other.clause),
+  );
+  return others.reduce((sum, other) => sum + taxOn(other, onBoth(charges, other), taxes), 0n);
+}
+
+/** Tax contained in some prices, rounded once: of 120.00 with 20 % inside, 20.00 (HMRC's VAT fraction, 1/6). */
+function insideOf(levy: Levy, charges: readonly Charged[], taxes: readonly Levy[]): bigint {
+  let [of, parts] = [0n, 1n];
+  for (const { price, inside } of priced(charges, taxes)) {
+    const whole = wholeOf(inside);
+    of = of * whole + price * shareOf(levy, inside) * parts;
+    parts *= whole;
+  }
+  return divideRounded(of, parts);
+}
+
+/** Prices that have the same taxes inside. */
+interface Priced {
+  readonly price: bigint;
+  readonly inside: readonly Levy[];
+}
+
+function priced(charges: readonly Charged[], taxes: readonly Levy[]): Priced[] {
+  const insideIn = ({ line }: Charged) =>
+    taxes.filter((tax) => tax.inside && tax.charges.some((one) => one.line === line));
+  const groups = groupsOf(charges, (charge) =>
+    insideIn(charge)
+      .map(({ clause }) => clause)
+      .join(),
+  );
+  return [...groups.values()].map((group) => ({
+    price: sumOf(group),
+    inside: group[0] ? insideIn(group[0]) : [],
+  }));
+}
+
+/** What a tax adds to a price of one, in parts of `ONE`, beside others inside the same price. */
+function shareOf(levy: Levy, inside: readonly Levy[]): bigint {
+  const taxed = under(levy, inside).reduce((sum, other) => sum + shareOf(other, inside), ONE);
+  return (taxed * millionths(levy)) / MILLION;
+}
+
+/** A price of one with all that is inside, in parts of `ONE`. */
+function wholeOf(inside: readonly Levy[]): bigint {
+  return inside.reduce((sum, levy) => sum + shareOf(levy, inside), ONE);
+}
+
+const MILLION = 1_000_000n;
+
+/** Fine enough for four taxes on top of one another, each to the millionth, without rounding. */
+const ONE = MILLION ** 4n;
+
+function millionths({ rate }: Levy): bigint {
+  return BigInt(Math.round(rate * 100));
+}
+
+function sumOf(charges: readonly Charged[]): bigint {
+  return charges.reduce((sum, { amount }) => sum + amount, 0n);
+}
+
+/** “20 % × 45.00”, “9.5 % × (45.00 + 2.25)”, “120.00 × 20 / 120”. */
+function sayHow(levy: Levy, charges: readonly Charged[], { taxes, voice }: Round): string {
+  const byLine = levy.rounding === 'per line' && charges.length > 1 ? ', line by line' : '';
+  if (levy.inside) {
+    const parts = priced(charges, taxes).map(({ price, inside }) => {
+      const [share, whole] = [shareOf(levy, inside), wholeOf(inside)].map((of) =>
+        voice.number(inPercent(of)),
+      );
+      return `${voice.money(price)} × ${share} / ${whole}`;
+    });
+    return parts.join(' + ') + byLine;
+  }
+  const bases = [
+    sumOf(charges),
+    ...under(levy, taxes).map((other) => taxOn(other, onBoth(charges, other), taxes)),
+  ];
+  const base = bases.map((amount) => voice.money(amount)).join(' + ');
+  return `${voice.share(levy.rate)} × ${bases.length > 1 ? `(${base})` : base}${byLine}`;
+}
+
+/** Parts of `ONE` as plain per cent: `9.975`. */
+function inPercent(of: bigint): string {
+  const digits = 22;
+  const figures = of.toString().padStart(digits + 1, '0');
+  const decimals = figures.slice(-digits).replace(/0+$/, '');
+  return figures.slice(0, -digits) + (decimals && `.${decimals}`);
+}
