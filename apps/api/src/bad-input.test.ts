@@ -325,7 +325,7 @@ describe.each(databases)('what cannot be, %s', (_, begin) => {
     const { id } = await enterPlayed(practice);
     const invoice = await client.issueInvoice({ params: { id }, body: { payer: 'payer' } });
     const params = { id: invoice.id };
-    const body = { receivedOn: '2026-11-10', amount: '350.00' };
+    const body = { receivedOn: '2026-11-06', amount: '350.00' };
     expect(await problemOf(client.addPayment({ params, body }))).toMatchObject({
       status: 409,
       type: '/api/problems/invoicing/more-than-owed',

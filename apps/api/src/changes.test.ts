@@ -190,6 +190,7 @@ describe.each(databases)('a change, %s', (_, begin) => {
   test('an engagement cancelled as a whole lets every call fall', async () => {
     const { client } = practice.browser;
     const { id } = await enterAgreed(client);
+    practice.setClock('2026-10-25T10:00:00Z');
     const word = { on: '2026-10-25', at: '09:00', zone, by: 'payer' as const, reason: 'illness' as const };
     const cancelled = await client.cancelEngagement({ params: { id }, body: word });
     expect(cancelled.stage).toBe('cancelled');
@@ -230,7 +231,7 @@ describe.each(databases)('a change, %s', (_, begin) => {
     const pay = () =>
       client.addPayment({
         params: { id: invoice.id },
-        body: { receivedOn: '2026-11-10', amount: '300.00' },
+        body: { receivedOn: '2026-11-06', amount: '300.00' },
       });
     const outcomes = await Promise.allSettled([pay(), pay()]);
     expect(outcomes.map(({ status }) => status).sort()).toEqual(['fulfilled', 'rejected']);
@@ -265,7 +266,7 @@ describe.each(databases)('a change, %s', (_, begin) => {
     const { client } = practice.browser;
     const { id, calls } = await enterAgreed(client);
     const invoice = await client.issueInvoice({ params: { id }, body: { payer: 'payer' } });
-    const pay = { receivedOn: '2026-10-21', amount: '300.00' };
+    const pay = { receivedOn: '2026-10-20', amount: '300.00' };
     await client.addPayment({ params: { id: invoice.id }, body: pay });
     expect(await problemOf(client.settleEngagement({ params: { id } }))).toMatchObject({
       status: 409,

@@ -77,6 +77,7 @@ describe.each(databases)('an engagement from inquiry to paid, %s', (_, begin) =>
       to: { name: 'Harbour School of Music', reference: 'PO 4417' },
     });
 
+    practice.setClock('2026-11-10T09:00:00Z');
     const pay = (amount: string) =>
       client.addPayment({ params: { id: invoice.id }, body: { receivedOn: '2026-11-10', amount } });
     await pay('100.00');
