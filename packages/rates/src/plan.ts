@@ -3,7 +3,8 @@
 import type { Desk } from './desk.ts';
 import { closer, fitsEngagement } from './fit.ts';
 import { type ClauseHead, type Counting, PHASES, type Phase, type Rivalry } from './kind.ts';
-import { countingOf, excludes, kindOf, namesOf, rankOf, rivalryOf, waysOf } from './kinds.ts';
+import { countingOf, eachOf, excludes, kindOf, namesOf, rankOf, rivalryOf, waysOf } from './kinds.ts';
+import { liesIn } from './occasion.ts';
 import type { Clause, Tariff } from './tariff.ts';
 import type { Choice } from './ways.ts';
 
@@ -95,6 +96,8 @@ function countingsOf({ clauses }: Tariff): Map<string, Counting> {
 function choicesOf({ clauses }: Tariff): Choice[] {
   return clauses.flatMap((clause) => {
     const ways = waysOf(clause);
-    return ways ? [{ ...ways, clause }] : [];
+    if (!ways) return [];
+    const weighs = clauses.filter((other) => liesIn(eachOf(other), ways.each)).map(({ id }) => id);
+    return [{ ...ways, clause, weighs: new Set(weighs) }];
   });
 }

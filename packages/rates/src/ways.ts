@@ -1,21 +1,24 @@
 // Two ways of charging, of which the lower or the higher holds: each is reckoned without the others, and one is kept.
 
+import type { Call } from '@colla/hours';
 import type { Desk } from './desk.ts';
 import { fitsEngagement } from './fit.ts';
 import type { ClauseHead } from './kind.ts';
 import type { UsedFact } from './line.ts';
 import { type Each, occasionOf } from './occasion.ts';
+import type { Voice } from './voice.ts';
 
-/** Some ways of charging, each by the clauses that are charged in it. */
+/** Some ways of charging, each by the clauses that are charged in it alone; one may have none. */
 export interface Ways {
   readonly keep: 'lower' | 'higher';
   readonly each: Each;
   readonly ways: readonly (readonly string[])[];
 }
 
-/** Ways to weigh, and the clause that says so. */
+/** Ways to weigh, the clause that says so, and the clauses that charge for no longer than what is weighed. */
 export interface Choice extends Ways {
   readonly clause: ClauseHead;
+  readonly weighs: ReadonlySet<string>;
 }
 
 /** What was chosen: which clauses are left out where, and the figures that speak for those that hold. */
@@ -75,7 +78,7 @@ function weighed(choice: Choice, desks: readonly Desk[]): Chosen {
     return holding(choice, () => ({ way: 0, why: [] }));
   const calls = new Map(desk.items.map(({ call }) => [call.id, call]));
   const aboutOf = (call: string | undefined) => occasionOf(calls.get(call ?? ''), choice.each, desk.facts);
-  const found = desks.map((desk, way) => figuresOf(desk, choice, choice.ways[way] ?? []));
+  const found = desks.map((desk) => figuresOf(desk, choice));
   const held = new Map<string | undefined, Held>();
   return holding(choice, (call) => {
     const about = aboutOf(call);
@@ -91,7 +94,7 @@ function weighed(choice: Choice, desks: readonly Desk[]): Chosen {
   });
 }
 
-/** What a way charges on one occasion, and how many calls it leaves without a price. */
+/** What one occasion comes to in a way, and how many of its calls are left without a price. */
 interface Figure {
   readonly sum: bigint;
   readonly gaps: number;
@@ -99,20 +102,16 @@ interface Figure {
 
 const NO_FIGURE: Figure = { sum: 0n, gaps: 0 };
 
-function figuresOf(
-  desk: Desk,
-  { clause, each }: Choice,
-  way: readonly string[],
-): Map<string | undefined, Figure> {
+function figuresOf(desk: Desk, { each, weighs }: Choice): Map<string | undefined, Figure> {
   const figures = new Map<string | undefined, Figure>();
-  const add = (about: string | undefined, { sum, gaps }: Figure) => {
+  const add = (call: Call | undefined, { sum, gaps }: Figure) => {
+    const about = occasionOf(call, each, desk.facts);
     const before = figures.get(about) ?? NO_FIGURE;
     figures.set(about, { sum: before.sum + sum, gaps: before.gaps + gaps });
   };
-  for (const { line, amount } of desk.portionsOf(clause, way))
-    add(occasionOf(desk.item(line.calls[0])?.call, each, desk.facts), { sum: amount, gaps: 0 });
-  for (const item of desk.items)
-    if (desk.isGap(item)) add(occasionOf(item.call, each, desk.facts), { sum: 0n, gaps: 1 });
+  for (const { clause, calls, amount } of desk.lines)
+    if (weighs.has(clause)) add(desk.item(calls[0])?.call, { sum: amount, gaps: 0 });
+  for (const item of desk.items) if (desk.isGap(item)) add(item.call, { sum: 0n, gaps: 1 });
   return figures;
 }
 
@@ -126,9 +125,11 @@ function best({ keep, ways }: Choice, figures: readonly Figure[], { voice }: Des
     const kept = figures[way];
     if (figure.gaps === fewest && (!kept || better(figure, kept))) way = index;
   }
-  const said = ways.map((ids, index) => {
-    const names = voice.list(ids.map((id) => `“${id}”`));
-    return `${names} ${voice.money(figures[index]?.sum ?? 0n)}`;
-  });
+  const said = ways.map((ids, index) => `${voice.money(figures[index]?.sum ?? 0n)} ${sayWay(ids, voice)}`);
   return { way, why: [{ name: `the ${keep} of`, value: voice.list(said) }] };
+}
+
+/** “with “hours” and “evening””, or “without” them. */
+export function sayWay(ids: readonly string[], voice: Voice): string {
+  return ids.length === 0 ? 'without' : `with ${voice.list(ids.map((id) => `“${id}”`))}`;
 }

@@ -3,10 +3,12 @@
 import { refused } from '@colla/refusal';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { playedFacts } from '../../dealt/facts.ts';
+import { midnight, playedFacts } from '../../dealt/facts.ts';
+import { tariffOf as dealtOf, journeys, pools, prices, tariffWith } from '../../dealt/tariffs.ts';
 import type { Facts } from '../facts.ts';
 import { pounds, priced, tariffOf } from '../priced.ts';
-import { readTariff, sentencesOf, type WrittenClause } from '../tariff.ts';
+import { statement } from '../statement.ts';
+import { readTariff, sentencesOf, type Tariff, type WrittenClause } from '../tariff.ts';
 
 const hours: WrittenClause = { id: 'hours', kind: 'hourly', terms: { price: '40.00' } };
 const day: WrittenClause = { id: 'day', kind: 'fixed', terms: { price: '150.00', each: 'day' } };
@@ -39,8 +41,8 @@ describe('the hours or the day', () => {
       facts.find(({ name }) => name === 'the lower of')?.value,
     ]);
     expect(facts).toEqual([
-      ['Rehearsal', '“hours” 120.00 and “day” 150.00'],
-      ['Day', '“hours” 200.00 and “day” 150.00'],
+      ['Rehearsal', '120.00 with “hours” and 150.00 with “day”'],
+      ['Day', '200.00 with “hours” and 150.00 with “day”'],
     ]);
   });
 
@@ -97,7 +99,43 @@ describe('a choice for some engagements only', () => {
     expect(owed(clauses, { ...facts, soloist: { membership: 'member' } })).toBe('150.00');
     expect(owed(clauses, facts)).toBe('200.00');
     expect(sentencesOf(tariffOf(clauses), 'en-GB').at(-1)?.sentence).toBe(
-      'The lower of what “hours” charges and what “day” charges holds (member); otherwise what “hours” charges holds.',
+      'The fee is reckoned with “hours” or with “day”, whichever is lower (member); otherwise with “hours”.',
+    );
+  });
+});
+
+describe('what is held together over several days', () => {
+  const most: WrittenClause = {
+    id: 'most',
+    kind: 'limit',
+    terms: { on: ['hours', 'day'], each: 'week', most: '400.00' },
+  };
+  it('does not weigh on one of them: 150 and 200 by the day, and the week still comes to 400 at most', () => {
+    const choice = either('higher', 'day', ['hours'], ['day']);
+    expect(owed([hours, day, choice], twoDays)).toBe('350.00');
+    const three = { calls: [...twoDays.calls, 'rehearsal 60 on 2026-03-04'] };
+    // 150 + 200 + 150 are 500, and 400 at most.
+    expect(owed([hours, day, choice, most], three)).toBe('400.00');
+  });
+});
+
+describe('with a package or without it', () => {
+  const pack: WrittenClause = {
+    id: 'pack',
+    kind: 'package',
+    terms: { price: '150.00', what: 'Package', includes: [{ of: {}, minutes: 240 }] },
+  };
+  const choice = either('lower', 'engagement', ['pack'], []);
+  it.each([
+    ['three hours at 40.00 cost less', 'rehearsal 180', '120.00'],
+    ['five hours are 200.00 without it, and with it 150.00 and one hour', 'rehearsal 300', '190.00'],
+  ])('%s', (_, call, total) => {
+    expect(owed([hours, pack, choice], { calls: [call] })).toBe(total);
+  });
+
+  it('says so', () => {
+    expect(sentencesOf(tariffOf([hours, pack, choice]), 'en-GB').at(-1)?.sentence).toBe(
+      'The fee is reckoned with “pack” or without, whichever is lower.',
     );
   });
 });
@@ -135,6 +173,29 @@ describe('whatever the calls', () => {
           expect(higher).toBeGreaterThanOrEqual(one);
         }
         expect((lower ?? 0n) + (higher ?? 0n)).toBe((alone[0] ?? 0n) + (alone[1] ?? 0n));
+      }),
+      { numRuns: 100 },
+    );
+  });
+});
+
+describe('whatever the tariff', () => {
+  const flat: WrittenClause = { id: 'flat', kind: 'fixed', terms: { price: '70' } };
+  const dealtTariff = tariffWith(prices, pools, journeys);
+  const total = (of: Tariff, clauses: readonly WrittenClause[], facts: Facts) =>
+    statement(facts, { tariff: dealtOf(of.currency, clauses), locale: 'en-GB' }, midnight).total;
+
+  it('an engagement costs exactly the lower, or the higher, of what it would cost in either way alone', () => {
+    fc.assert(
+      fc.property(playedFacts, dealtTariff, (facts, of) => {
+        const { clauses } = of.written;
+        const byTheHour = total(of, clauses, facts);
+        const flatly = total(of, [...clauses.filter(({ id }) => id !== 'hours'), flat], facts);
+        const [lower, higher] = (['lower', 'higher'] as const).map((keep) =>
+          total(of, [...clauses, flat, either(keep, 'engagement', ['hours'], ['flat'])], facts),
+        );
+        expect(lower).toBe(byTheHour < flatly ? byTheHour : flatly);
+        expect(higher).toBe(byTheHour > flatly ? byTheHour : flatly);
       }),
       { numRuns: 100 },
     );

@@ -3,8 +3,9 @@
 import { z } from 'zod';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { EACH } from '../occasion.ts';
-import { sayCharges, sayConditions } from '../phrases.ts';
+import { sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
+import { sayWay } from '../ways.ts';
 
 const schema = perCurrency(() =>
   z.strictObject({
@@ -14,10 +15,10 @@ const schema = perCurrency(() =>
         z.strictObject({
           of: z
             .array(z.string().min(1))
-            .min(1)
             .max(20)
             .readonly()
-            .meta({ title: 'What these clauses charge', unit: 'clause' }),
+            .default([])
+            .meta({ title: 'With these clauses (without any where none is named)', unit: 'clause' }),
         }),
       )
       .min(2)
@@ -40,8 +41,10 @@ export const either = clauseKind({
   mentions: ({ ways }) => ways.flatMap(({ of }) => of),
   contradictions: ({ ways }) => {
     const named = ways.flatMap(({ of }) => of);
-    return new Set(named).size < named.length
-      ? ['One clause is named twice: a clause belongs to one way of charging only.']
+    if (new Set(named).size < named.length)
+      return ['One clause is named twice: a clause belongs to one way of charging only.'];
+    return ways.filter(({ of }) => of.length === 0).length > 1
+      ? ['Two ways name no clause, and are one: name the clauses of one of them.']
       : [];
   },
   ways: ({ keep, each, ways }) => ({ keep, each, ways: ways.map(({ of }) => of) }),
@@ -91,13 +94,31 @@ export const either = clauseKind({
       owed: '0.00',
       also: { payers: { payer: '625.00' } },
     },
+    {
+      case: 'The package of 320.00 with five hours, or three hours at 50.00 without it, whichever is lower: 150.00',
+      terms: { keep: 'lower', ways: [{ of: ['pack'] }, {}] },
+      given: { calls: ['3 × rehearsal 60'] },
+      with: [
+        { id: 'hours', kind: 'hourly', for: {}, terms: { price: '50.00' } },
+        {
+          id: 'pack',
+          kind: 'package',
+          for: {},
+          terms: { price: '320.00', what: 'Package', includes: [{ of: {}, minutes: 300 }] },
+        },
+      ],
+      owed: '0.00',
+      also: { payers: { payer: '150.00' } },
+    },
   ],
 });
 
 function sentence({ keep, ways, each }: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
   const { voice } = said;
   const conditions = sayConditions(said.for, voice);
-  const otherwise = conditions === '' ? '' : `; otherwise ${sayCharges(ways[0]?.of, voice)} holds`;
+  const [first] = ways;
+  const otherwise = conditions === '' ? '' : `; otherwise ${sayWay(first?.of ?? [], voice)}`;
   const weighed = each === 'engagement' ? '' : `, for each ${each}`;
-  return `The ${keep} of ${voice.list(ways.map(({ of }) => sayCharges(of, voice)))} holds${conditions}${weighed}${otherwise}.`;
+  const these = voice.either(ways.map(({ of }) => sayWay(of, voice)));
+  return `The fee is reckoned ${these}, whichever is ${keep}${weighed}${conditions}${otherwise}.`;
 }
