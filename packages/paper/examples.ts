@@ -49,21 +49,32 @@ export const recital: Invoice = {
       on: day('2026-03-03'),
       quantity: { count: 75, of: 60 },
       rate: 6000n,
+      facts: [
+        { name: 'played', value: '70 min' },
+        { name: 'charged', value: '1.25 h' },
+      ],
       arithmetic: '1.25 × 60.00 = 75.00',
     }),
     line('Rehearsal in the hall', 9000n, {
       on: day('2026-03-12'),
       quantity: { count: 90, of: 60 },
       rate: 6000n,
+      facts: [
+        { name: 'played', value: '1.5 h' },
+        { name: 'charged', value: '1.5 h' },
+      ],
       arithmetic: '1.5 × 60.00 = 90.00',
     }),
     line('Recital', 22000n, {
+      clause: 'recital',
       on: day('2026-03-14'),
       unit: 'recital',
       arithmetic: '1 × 220.00 = 220.00',
     }),
     line('Travel, Nether Wallow to Assembly Rooms', 2750n, {
+      clause: 'travel',
       on: day('2026-03-14'),
+      facts: [{ name: 'distance', value: '61.111 miles' }],
       quantity: { count: 61_111, of: 1000 },
       unit: 'mile',
       rate: 45n,
@@ -78,6 +89,16 @@ export const recital: Invoice = {
   issuedOn: day('2026-03-16'),
   dueOn: day('2026-04-15'),
 };
+
+/** The terms of the recital, as they were agreed. */
+export const sentences = [
+  {
+    clause: 'hourly',
+    sentence: 'Rehearsals are 60.00 an hour, charged in quarter hours, one hour at least.',
+  },
+  { clause: 'recital', sentence: 'Recitals are 220.00 each.' },
+  { clause: 'travel', sentence: 'Journeys are 0.45 a mile, there and back.' },
+];
 
 /** A competition's half of a split, with VAT at 20 % on 1,050.00: 1,260.00. */
 export const split: Invoice = {

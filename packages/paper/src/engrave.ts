@@ -1,4 +1,4 @@
-// From manuscript to laid-out pages: masthead, heading, parties, table, sums, imprint, in the order they are read.
+// From manuscript to laid-out pages: masthead, heading, parties, table, sums, reasons, imprint, in the order they are read.
 
 import { type Band, beside, together } from './band.ts';
 import { centred, type Desk } from './desk.ts';
@@ -9,6 +9,7 @@ import type { Manuscript } from './manuscript.ts';
 import { masthead } from './masthead.ts';
 import { boxOf, type Layout, type Marks, type Paper, part } from './page.ts';
 import { parties } from './parties.ts';
+import { reasons } from './reasons.ts';
 import { setLines } from './setting.ts';
 import { STYLES } from './style.ts';
 import { figureEdge, sums } from './sums.ts';
@@ -18,16 +19,32 @@ import { table } from './table.ts';
 export function engrave(manuscript: Manuscript, { paper, faces }: { paper: Paper; faces: Faces }): Layout {
   const box = boxOf(paper);
   const desk: Desk = { faces, box, root: part('Document'), figures: figureEdge(manuscript, box, faces) };
-  const bands = [
+  const pages = footed(paged(manuscript, desk), manuscript, desk);
+  const { title, language, madeOn } = manuscript;
+  return { title, language, madeOn, paper, root: desk.root, pages };
+}
+
+/**
+ * The reasons stand below the sums where there is room for them. Where they would part the sums from how to pay, they
+ * have a page of their own at the end, and what is asked for stays whole.
+ */
+function paged(manuscript: Manuscript, desk: Desk): Marks[] {
+  const { box, root } = desk;
+  const asked = [
     ...masthead(manuscript, desk),
     ...heading(manuscript, desk),
     ...parties(manuscript, desk),
     ...table(manuscript, desk),
     ...sums(manuscript, desk),
   ];
-  const pages = castOff(bands, imprint(manuscript, desk), box);
-  const { title, language, madeOn } = manuscript;
-  return { title, language, madeOn, paper, root: desk.root, pages: footed(pages, manuscript, desk) };
+  const [why, last] = [part('Document'), part('Document')];
+  const reasonBands = reasons(manuscript, { ...desk, root: why });
+  const lastBands = imprint(manuscript, { ...desk, root: last });
+  const alone = castOff(asked, lastBands, box);
+  const together = castOff([...asked, ...reasonBands], lastBands, box);
+  const fits = together.length === alone.length;
+  root.parts.push(...(fits ? [why, last] : [last, why]).flatMap(({ parts }) => parts));
+  return fits ? together : [...alone, ...castOff(reasonBands, [], box)];
 }
 
 function heading({ heading, subject }: Manuscript, { faces, box, root }: Desk): Band[] {

@@ -22,7 +22,10 @@ export function invoiceSums(reading: Reading, standing?: Paid): Pick<Manuscript,
       : [great(words.toPay, invoice.total, reading)]),
   ];
   const inside = invoice.taxes.filter((tax) => tax.inside).map((tax) => sayInside(tax, reading));
-  return { sums, asides: paid && paid.owed <= 0n ? [...inside, words.paid] : inside };
+  // What the law wants said beside a tax: “VAT is owed by the recipient”.
+  const wordings = invoice.taxes.flatMap(({ wording }) => wording ?? []);
+  const asides = [...inside, ...wordings];
+  return { sums, asides: paid && paid.owed <= 0n ? [...asides, words.paid] : asides };
 }
 
 function sumOf(taxes: readonly InvoiceTax[]): bigint {

@@ -43,12 +43,12 @@ function sayQuantity(
   if (unit.startsWith('of ')) return { quantity: say.share((count * 10_000) / of), priced: true };
   // A payer's share has been shared out to the cent; the sum it is of is in its arithmetic.
   if (unit.startsWith('share of ')) return { quantity: unit.slice('share of '.length), priced: false };
-  const [one, several] = words.units[unit] ?? [unit, `× ${unit}`];
+  const [one, several] = words.units[unit] ?? [unit, words.several(unit)];
   if (count !== of) return { quantity: `${say.quantity(quantity)} ${several}`.trim(), priced: true };
   return { quantity: one === '' || /^\d/.test(one) ? one : `1 ${one}`, priced: one !== '' };
 }
 
 /** Whether arithmetic is more than one quantity times one rate, which the columns say already. */
-function saysMore(arithmetic: string): boolean {
+export function saysMore(arithmetic: string): boolean {
   return arithmetic !== '' && !/^[^×=;]+ × [^×=;]+ = [^×=;]+$/.test(arithmetic);
 }

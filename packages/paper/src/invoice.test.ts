@@ -1,7 +1,7 @@
 import { currency } from '@colla/money';
 import { granted } from '@colla/refusal';
 import { expect, test } from 'vitest';
-import { inEuro, lessons, line, recital, split } from '../examples.ts';
+import { inEuro, lessons, line, recital, sentences, split } from '../examples.ts';
 import { fonts } from './fonts.ts';
 import { invoiceLayout } from './invoice.ts';
 import { type Layout, PAPERS, type Paper } from './page.ts';
@@ -121,7 +121,10 @@ test.each([
   [{ count: 1, of: 1 }, '30 minutes', '30 minutes'],
   [{ count: 3, of: 1 }, '30 minutes', '3 × 30 minutes'],
   [{ count: 1, of: 1 }, 'jury', '1 jury'],
-  [{ count: 4, of: 1 }, 'requested work', '4 × requested work'],
+  [{ count: 4, of: 1 }, 'requested work', '4 requested works'],
+  [{ count: 4, of: 1 }, 'jury', '4 juries'],
+  [{ count: 3, of: 1 }, 'class', '3 classes'],
+  [{ count: 12, of: 1 }, 'minute of music', '12 minutes of music'],
   [{ count: 23_400, of: 1000 }, 'km', '23.4 km'],
 ])('a quantity of %o of the unit “%s” is said as “%s”', (quantity, unit, expected) => {
   const lines = [line('Work', 2000n, { quantity, unit, rate: 2000n })];
@@ -224,6 +227,63 @@ test.each<Paper>(['A4', 'Letter'])('on %s long names, words and sums stay within
 test('the note is said paragraph by paragraph', () => {
   const lines = read(laidOut({ ...recital, note: 'Thank you.\nThe scores are in the post.' }));
   expect(lines.slice(-3)).toEqual(['Note', 'Thank you.', 'The scores are in the post.']);
+});
+
+test('an invoice with its terms says clause by clause how it came about', () => {
+  const lines = read(laidOut(recital, { sentences }));
+  const from = lines.indexOf('How it is worked out');
+  expect(lines.slice(from - 1, from + 9)).toEqual([
+    'To pay | £412.50',
+    'How it is worked out',
+    'Rehearsals are 60.00 an hour, charged in quarter hours, one hour at least.',
+    'Rehearsal, 3 Mar 2026: played 70 min, charged 1.25 h; 1.25 × 60.00 = 75.00',
+    'Rehearsal in the hall, 12 Mar 2026: played 1.5 h, charged 1.5 h; 1.5 × 60.00 = 90.00',
+    'Recitals are 220.00 each.',
+    'Recital, 14 Mar 2026: 1 × 220.00 = 220.00',
+    'Journeys are 0.45 a mile, there and back.',
+    'Travel, Nether Wallow to Assembly Rooms, 14 Mar 2026: distance 61.111 miles; 61.111 × 0.45 = 27.50',
+    'How to pay | Terms',
+  ]);
+});
+
+test('lines worked out alike are said together, and arithmetic of the table is not said twice', () => {
+  const same = { what: 'Lesson', facts: [{ name: 'planned', value: '1 h' }] };
+  const alike = lessons(3).lines.map((line) => ({ ...line, ...same }));
+  const lines = read(laidOut({ ...lessons(3), lines: alike }, { sentences }));
+  expect(lines).toContain('Lesson, 5 Jan 2026, 7 Jan 2026, 9 Jan 2026: planned 1 h; 1 × 48.00 = 48.00');
+  const halves = read(laidOut(split, { sentences: [] })).join('\n');
+  expect(halves.match(/4 × 250\.00 = 1,000\.00/g)).toHaveLength(1);
+});
+
+test('what is inside the columns, and nothing else to say, needs no reasons', () => {
+  const bare = { ...recital, lines: [line('Work', 2000n, { clause: 'other' })] };
+  expect(read(laidOut(bare, { sentences }))).not.toContain('How it is worked out');
+});
+
+test('reasons that have no room below the sums follow on a page of their own, and are read last', () => {
+  const sentence = 'Rehearsals are 60.00 an hour, charged in quarter hours. '.repeat(40);
+  const layout = laidOut(split, { sentences: [{ clause: 'hourly', sentence }] });
+  expect(read(layout)).toContain('How to pay | Terms');
+  expect(read(layout, 1)[0]).toBe('How it is worked out');
+  expect(layout.pages).toHaveLength(2);
+  expect(layout.root.parts.slice(-4).map(({ role }) => role)).toEqual(['H2', 'P', 'P', 'P']);
+});
+
+test('a tax says what it is reckoned from, and what the law wants said beside it', () => {
+  const tax = {
+    name: 'VAT',
+    rate: 0,
+    code: 'AE',
+    inside: false,
+    base: 41250n,
+    amount: 0n,
+    clause: 'vat',
+    wording: 'VAT is owed by the recipient.',
+    arithmetic: '0 % × 412.50 = 0.00',
+  };
+  const lines = read(laidOut({ ...recital, taxes: [tax] }, { sentences }));
+  expect(lines).toContain('VAT is owed by the recipient.');
+  expect(lines).toContain('VAT: 0 % × 412.50 = 0.00');
 });
 
 test('what is read aloud comes in order: heading, payer, table with heads and rows, sums, how to pay', () => {

@@ -5,6 +5,7 @@ import { engrave } from './engrave.ts';
 import type { Faces } from './face.ts';
 import { invoiceSums } from './invoice-sums.ts';
 import { invoiceTable } from './invoice-table.ts';
+import { invoiceWhy } from './invoice-why.ts';
 import { spells } from './legible.ts';
 import type { Labelled, Manuscript, Passage } from './manuscript.ts';
 import type { Layout } from './page.ts';
@@ -18,7 +19,11 @@ export function invoiceLayout(invoice: Invoice, reader: InvoiceReader, faces: Fa
 }
 
 /** The words of an invoice, in order. */
-function invoiceManuscript(invoice: Invoice, { locale, standing }: InvoiceReader, faces: Faces): Manuscript {
+function invoiceManuscript(
+  invoice: Invoice,
+  { locale, standing, sentences }: InvoiceReader,
+  faces: Faces,
+): Manuscript {
   const { words, language } = wordsFor(locale);
   const reading: Reading = { invoice, words, say: sayFor(locale), spells: (text) => spells(text, faces) };
   const { number, from, to, note } = invoice;
@@ -33,6 +38,7 @@ function invoiceManuscript(invoice: Invoice, { locale, standing }: InvoiceReader
     facts: facts(reading),
     table: invoiceTable(reading),
     ...invoiceSums(reading, standing),
+    ...(sentences ? invoiceWhy(reading, sentences) : {}),
     imprint: imprint(reading),
     ...(note ? { note: { label: words.note, lines: note.split(/\n+/) } } : {}),
     foot: (page, pages) => words.page(number, page, pages),

@@ -36,6 +36,12 @@ export interface Sum {
   readonly great?: boolean;
 }
 
+/** Reasons under one label: each a sentence of the terms, and what was worked out by it. */
+export interface Reasons {
+  readonly label: string;
+  readonly of: readonly { readonly sentence?: string; readonly worked: readonly string[] }[];
+}
+
 export interface Manuscript {
   /** What the file calls itself. */
   readonly title: string;
@@ -51,6 +57,8 @@ export interface Manuscript {
   readonly sums: readonly Sum[];
   /** Said under the sums in small type. */
   readonly asides: readonly string[];
+  /** How the amounts came about, in small type below the sums. */
+  readonly why?: Reasons;
   /** At the foot of the last page, side by side. */
   readonly imprint: readonly Passage[];
   /** Said across the page above the imprint. */

@@ -15,6 +15,8 @@ export interface InvoiceReader {
   /** A BCP 47 tag. */
   readonly locale: string;
   readonly standing?: Paid;
+  /** The clauses' sentences as they were agreed; with them the invoice says how it came about. */
+  readonly sentences?: readonly { readonly clause: string; readonly sentence: string }[];
 }
 
 export interface Reading {

@@ -29,8 +29,13 @@ export interface Words {
   readonly terms: string;
   readonly note: string;
   readonly page: (number: string, page: number, pages: number) => string;
-  /** One and several of a unit; a unit that is not here is said as it is. `''`: the line itself says it. */
+  /** How an amount came about, under the heading that it has. */
+  readonly why: string;
+  readonly whyFrom: (facts: readonly string[]) => string;
+  /** One and several of a unit. `''`: the line itself says it. */
   readonly units: Readonly<Record<string, readonly [one: string, several: string]>>;
+  /** Several of a unit that is not in the list: a word of the organisation's own. */
+  readonly several: (unit: string) => string;
 }
 
 const en: Words = {
@@ -86,7 +91,18 @@ const en: Words = {
     limit: ['', ''],
     cancellation: ['', ''],
   },
+  why: 'How it is worked out',
+  whyFrom: (facts) => facts.join(', '),
+  several: severalInEnglish,
 };
+
+/** “juries”, “requested works”, “minutes of music”, “classes”; what begins with a figure is counted: “× 45 minutes”. */
+function severalInEnglish(unit: string): string {
+  if (/^\d/.test(unit)) return `× ${unit}`;
+  const [, noun = unit, rest = ''] = /^(.*?)( of .*)?$/.exec(unit) ?? [];
+  if (/[^aeiou]y$/.test(noun)) return `${noun.slice(0, -1)}ies${rest}`;
+  return `${noun}${/(s|x|ch|sh)$/.test(noun) ? 'es' : 's'}${rest}`;
+}
 
 const catalogues: Readonly<Record<string, Words>> = { en };
 
