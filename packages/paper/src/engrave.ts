@@ -41,7 +41,7 @@ function paged(manuscript: Manuscript, desk: Desk): Marks[] {
   const reasonBands = reasons(manuscript, { ...desk, root: why });
   const lastBands = imprint(manuscript, { ...desk, root: last });
   const alone = castOff(asked, lastBands, box);
-  const together = castOff([...asked, ...reasonBands], lastBands, box);
+  const together = reasonBands.length === 0 ? alone : castOff([...asked, ...reasonBands], lastBands, box);
   const fits = together.length === alone.length;
   root.parts.push(...(fits ? [why, last] : [last, why]).flatMap(({ parts }) => parts));
   return fits ? together : [...alone, ...castOff(reasonBands, [], box)];
