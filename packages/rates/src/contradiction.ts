@@ -123,18 +123,34 @@ function inACircle(clauses: readonly Clause[]): Refusal | undefined {
   );
 }
 
+/** A clause without which another cannot say what is owed: it is not there, or never for the same engagements. */
 function lacks(clauses: readonly Clause[]): Refusal | undefined {
   for (const [index, clause] of clauses.entries()) {
-    const kind = needsOf(clause).find((kind) => !clauses.some((other) => other.kind === kind));
-    if (kind === undefined) continue;
-    return new Refusal(
-      'rates/no-such-clause',
-      `Clause “${clause.id}” needs a clause of the kind “${kind}” in this tariff. Add one, or change what this one says.`,
-      { clause: clause.id, missing: kind },
-      `/clauses/${index}/terms`,
-    );
+    for (const kind of needsOf(clause)) {
+      const others = clauses.filter((other) => other.kind === kind);
+      if (others.some((other) => !apart(other.for, clause.for))) continue;
+      return others[0] ? neverMeets(clause, others[0], index) : isMissing(clause, kind, index);
+    }
   }
   return undefined;
+}
+
+function isMissing({ id }: Clause, kind: string, index: number): Refusal {
+  return new Refusal(
+    'rates/no-such-clause',
+    `Clause “${id}” needs a clause of the kind “${kind}” in this tariff. Add one, or change what this one says.`,
+    { clause: id, missing: kind },
+    `/clauses/${index}/terms`,
+  );
+}
+
+function neverMeets({ id }: Clause, other: Clause, index: number): Refusal {
+  return new Refusal(
+    'rates/contradiction',
+    `Clause “${id}” speaks of the ${other.kind}, and “${other.id}” is never for the same engagements. Let the two meet, or change what “${id}” says.`,
+    { one: id, other: other.id },
+    `/clauses/${index}/for`,
+  );
 }
 
 /** A way of charging that charges nothing, or for longer than it is weighed for. */

@@ -73,11 +73,15 @@ export interface Example<Written> {
   }[];
   /** The clause's own lines together, as decimal text. */
   readonly owed: string;
-  /** What else it comes to, where it writes no lines of its own: the deposit asked for, its tax, what each payer pays. */
+  /** What else it comes to, where it writes no lines of its own: the deposit asked for, its tax, what each payer pays, and when. */
   readonly also?: {
     readonly deposit?: string;
     readonly tax?: string;
     readonly payers?: Readonly<Record<string, string>>;
+    /** The day on which it is to be paid, were it invoiced on 1 April 2026. */
+    readonly due?: string;
+    /** The parts in which it is to be paid. */
+    readonly parts?: readonly string[];
   };
 }
 

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Given } from '../given.ts';
 import { pounds, priced, tariffOf } from '../priced.ts';
-import { sentencesOf, type WrittenClause } from '../tariff.ts';
+import { readTariff, sentencesOf, type WrittenClause } from '../tariff.ts';
 
 const hours: WrittenClause = { id: 'hours', kind: 'hourly', terms: { price: '40.00' } };
 const notice = (terms: object): WrittenClause => ({
@@ -257,5 +257,60 @@ describe('a scale says of word at exactly the limit', () => {
     ['nothing but one sum at any time', { scale: [], otherwise: all }],
   ])('nothing where it counts %s', (_, terms) => {
     expect(said(terms)).not.toContain('exactly');
+  });
+});
+
+describe('a deposit that is kept where everything falls', () => {
+  const free = { scale: [{ before: 24, owes: nothing }], otherwise: all };
+  const fee: WrittenClause = { id: 'fee', kind: 'fixed', terms: { price: '100.00' } };
+  const deposit = (more: object = {}, selector: object = {}): WrittenClause => ({
+    id: 'deposit',
+    kind: 'deposit',
+    for: selector,
+    terms: { of: { as: 'amount', amount: '60.00' }, due: [{ event: 'agreement', days: 3 }], ...more },
+  });
+  const both: Given = {
+    calls: ['rehearsal 60 on 2026-06-19', 'recital 60 on 2026-06-20'],
+    fallen: [
+      { call: 0, at: '2026-06-05T12:00' },
+      { call: 1, at: '2026-06-05T12:00' },
+    ],
+  };
+
+  it('is made up to once, though two clauses judge the calls and one of them keeps it', () => {
+    const recitals: WrittenClause = {
+      id: 'recitals',
+      kind: 'cancellation',
+      for: { calls: ['recital'] },
+      terms: { ...free, keepsDeposit: true },
+    };
+    expect(total([fee, deposit(), recitals, notice(free)], both)).toBe('60.00');
+    expect(total([fee, deposit(), notice(free), recitals], both)).toBe('60.00');
+  });
+
+  it('is not kept where word came while it is given back', () => {
+    const refundable = (days: number) => ({ refundable: [{ event: 'principal call', days }] });
+    const keeps = notice({ ...free, keepsDeposit: true });
+    // word on 5 June: the recital on the 20th is 15 days off
+    expect(total([fee, deposit(refundable(-15)), keeps], both)).toBe('0.00');
+    expect(total([fee, deposit(refundable(-16)), keeps], both)).toBe('60.00');
+  });
+
+  it('is refused where no engagement has both the deposit and the calls that fall', () => {
+    const students = deposit({}, { study: ['student'] });
+    const majors = { ...notice({ ...free, keepsDeposit: true }), for: { study: ['major'] } };
+    const answer = readTariff({
+      name: 'Apart',
+      currency: 'GBP',
+      version: 1,
+      from: '2026-01-01',
+      clauses: [fee, students, majors],
+    });
+    expect(answer).toMatchObject({
+      code: 'rates/contradiction',
+      sentence:
+        'Clause “notice” speaks of the deposit, and “deposit” is never for the same engagements. Let the two meet, or change what “notice” says.',
+      field: '/clauses/2/for',
+    });
   });
 });

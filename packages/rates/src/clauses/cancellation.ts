@@ -1,13 +1,13 @@
 // What is owed for a call that falls: by a scale of notice, with what is forgiven, on the clock of the place.
 
 import { z } from 'zod';
-import type { Desk } from '../desk.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { oneOf, sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
 import { excuseSchema, sayExcuse } from './excuse.ts';
 import { leave } from './fallen.ts';
 import { judge } from './judge.ts';
+import { keepDeposit } from './kept-deposit.ts';
 import { deadlines, owedEver, sayBoundary, sayScale, scaleContradictions, scaleFields } from './scale.ts';
 
 const schema = perCurrency((currency) =>
@@ -29,6 +29,8 @@ export const cancellation = clauseKind({
   help: 'Says what is owed when a call falls, by how much notice was given; the pianist’s own absence costs the payer nothing.',
   schema,
   rivalry: () => 'fall',
+  /** The deposit is kept once every other clause has said what is left, and every limit. */
+  rank: () => 100,
   sentence,
   contradictions: scaleContradictions,
   needs: (terms) =>
@@ -36,9 +38,9 @@ export const cancellation = clauseKind({
   turns: deadlines,
   phases: {
     standing: judge,
-    cancellation: (terms, desk, clause) => {
-      leave(desk, clause);
-      if (terms.keepsDeposit) keepDeposit(desk, clause);
+    cancellation: (_, desk, clause) => leave(desk, clause),
+    limits: ({ keepsDeposit }, desk, clause) => {
+      if (keepsDeposit) keepDeposit(desk, clause);
     },
   },
   examples: [
@@ -176,27 +178,6 @@ export const cancellation = clauseKind({
     },
   ],
 });
-
-/** Makes what is left up to the deposit, where every call fell by the payer’s word and nothing was forgiven. */
-function keepDeposit(desk: Desk, clause: ClauseHead): void {
-  const fell = desk.items.length > 0 && desk.items.every(({ verdict }) => verdict && !verdict.pardoned);
-  const deposit = desk.deposit?.amount ?? 0n;
-  const left = desk.lines.reduce((sum, { amount }) => sum + amount, 0n);
-  if (!fell || left >= deposit) return;
-  desk.charge(clause, {
-    category: 'cancellation',
-    what: 'Deposit kept',
-    about: 'kept',
-    calls: desk.items.map(({ call }) => call.id),
-    facts: [
-      { name: 'deposit', value: desk.voice.money(deposit) },
-      { name: 'otherwise left', value: desk.voice.money(left) },
-    ],
-    quantity: { count: 1, of: 1 },
-    unit: 'deposit',
-    rate: deposit - left,
-  });
-}
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
   const { voice } = said;

@@ -65,26 +65,44 @@ export const payment = clauseKind({
   },
   examples: [
     {
-      case: 'A payment term charges nothing',
+      case: 'A payment term charges nothing: an invoice of 1 April is due on 1 May',
       terms: { due: [{ event: 'invoice', days: 30 }] },
       given: { calls: ['rehearsal 60'] },
       owed: '0.00',
+      also: { due: '2026-05-01' },
     },
     {
-      case: 'Nor do instalments',
-      terms: { due: [{ event: 'agreement', days: 0, monthEnd: true }], instalments: 9 },
-      given: { calls: ['rehearsal 60'] },
+      case: 'Whichever comes first: a week before the recital of 4 April, and not 14 days after the invoice',
+      terms: {
+        due: [
+          { event: 'invoice', days: 14 },
+          { event: 'principal call', days: -7 },
+        ],
+        gate: true,
+      },
+      given: { calls: ['rehearsal 60 on 2026-03-02', 'recital 60 on 2026-04-04'] },
       owed: '0.00',
+      also: { due: '2026-03-28' },
     },
     {
-      case: 'Nor do parts on several days, nor what early payment may take off',
+      case: 'Nor do instalments: 100.00 in three is 33.33 twice and 33.34, from the end of February, when it was agreed',
+      terms: { due: [{ event: 'agreement', days: 0, monthEnd: true }], instalments: 3 },
+      given: { calls: ['rehearsal 60'], agreedAt: '2026-02-03T09:00' },
+      with: [{ id: 'fee', kind: 'fixed', for: {}, terms: { price: '100.00' } }],
+      owed: '0.00',
+      also: { due: '2026-02-28', parts: ['33.33', '33.33', '33.34'] },
+    },
+    {
+      case: 'Nor do parts on several days, nor what early payment may take off: of 200.00, 60.00 and on the day 140.00',
       terms: {
         due: [{ event: 'principal call', days: 0 }],
         stages: [{ share: 3000, due: [{ event: 'agreement', days: 7 }] }],
         early: { share: 200, until: [{ event: 'invoice', days: 10 }] },
       },
-      given: { calls: ['rehearsal 60'] },
+      given: { calls: ['recital 60 on 2026-03-20'], agreedAt: '2026-02-03T09:00' },
+      with: [{ id: 'fee', kind: 'fixed', for: {}, terms: { price: '200.00' } }],
       owed: '0.00',
+      also: { due: '2026-03-20', parts: ['60.00', '140.00'] },
     },
   ],
 });
