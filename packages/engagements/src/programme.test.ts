@@ -1,5 +1,13 @@
+import { Temporal } from '@colla/calendar';
 import { expect, it } from 'vitest';
-import { PART_STATES, type PartState, partsWanted, programmeMinutes, type Work } from './programme.ts';
+import {
+  cameBy,
+  PART_STATES,
+  type PartState,
+  partsWanted,
+  programmeMinutes,
+  type Work,
+} from './programme.ts';
 
 function work(title: string, minutes: number, state: PartState): Work {
   return {
@@ -26,4 +34,20 @@ it('a part is wanted until it is in the house, and again when it goes back for a
     'promised',
     'returned for a better copy',
   ]);
+});
+
+it('a part comes today or before, or not at all', () => {
+  const day = (text: string) => Temporal.PlainDate.from(text);
+  const came = (on: string) => ({
+    ...work('Toccata', 6, 'received'),
+    part: { ...work('', 0, 'received').part, receivedOn: day(on) },
+  });
+  const works = [...programme, came('2026-02-02')];
+  expect(cameBy(works, day('2026-02-02'))).toBe(works);
+  expect(cameBy([...programme, came('2026-02-03')], day('2026-02-02'))).toMatchObject({
+    code: 'engagements/part-ahead',
+    sentence:
+      'Today is 2026-02-02, and the part of “Toccata” cannot have come on 2026-02-03. Correct the day it came, or leave it out.',
+    field: '/5/part/receivedOn',
+  });
 });

@@ -3,8 +3,9 @@ import { currency } from '@colla/money';
 import { readTariff } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
-import { addCall, cancelCall, playCall } from './calls.ts';
+import { addCall, agreeCall, cancelCall, playCall } from './calls.ts';
 import { type Agreed, agree, type Inquiry, type Quoted, quote } from './engagement.ts';
+import { changeCall } from './moving.ts';
 import { statementOf, statementOffered, termsOf } from './statement.ts';
 
 const at = (text: string) => Temporal.ZonedDateTime.from(`${text}[Europe/London]`);
@@ -127,5 +128,130 @@ describe('what an engagement costs', () => {
     expect(statementOf(agreed, now, house)?.ifCancelled?.total).toBe(0n);
     // 24 hours before Thursday’s call: half of 60.00; Easter Monday is still five days away
     expect(statementOf(agreed, at('2026-04-01T10:00'), house)?.ifCancelled?.total).toBe(3000n);
+  });
+});
+
+describe('a deposit', () => {
+  const withDeposit = granted(
+    readTariff({
+      ...tariff.written,
+      clauses: [
+        ...tariff.written.clauses,
+        { id: 'moving', kind: 'change', terms: { after: [5000] } },
+        {
+          id: 'deposit',
+          kind: 'deposit',
+          terms: { of: { as: 'first call' }, due: [{ event: 'agreement', days: 7 }] },
+        },
+      ],
+    }),
+  );
+  const yes = { id: 'a2', at: at('2026-03-03T09:00'), acceptedBy: 'Noor', ...house };
+  const deal = granted(
+    agree(
+      granted(
+        quote(inquiry, {
+          tariff: withDeposit,
+          choices: {},
+          at: at('2026-03-02T09:00'),
+          validUntil: at('2026-03-20T09:00'),
+        }),
+      ),
+      yes,
+    ),
+  );
+  const deposit = (engagement: Agreed) => statementOf(engagement, now, house)?.deposit?.amount;
+
+  it('is the fee of the first call as it was agreed: Thursday’s hour at 60.00', () => {
+    expect(deposit(deal)).toBe(6000n);
+  });
+
+  it.each<[string, () => unknown]>([
+    [
+      'another call is put before it',
+      () =>
+        granted(
+          agreeCall(
+            granted(
+              addCall(deal, {
+                id: 'c4',
+                kind: 'rehearsal',
+                place: 'Hall',
+                planned: { start: at('2026-04-01T10:00'), end: at('2026-04-01T13:00') },
+              }),
+            ),
+            'c4',
+            now,
+          ),
+        ),
+    ],
+    [
+      'the first call is moved behind the second, and moving costs something',
+      () =>
+        granted(
+          changeCall(
+            deal,
+            'c1',
+            { planned: { start: at('2026-04-08T10:00'), end: at('2026-04-08T11:00') } },
+            { at: at('2026-03-04T09:00'), by: 'payer' },
+          ),
+        ),
+    ],
+    [
+      'the first call is made longer',
+      () =>
+        granted(
+          changeCall(deal, 'c1', {
+            planned: { start: at('2026-04-02T10:00'), end: at('2026-04-02T12:00') },
+          }),
+        ),
+    ],
+    [
+      'the first call falls for nothing',
+      () => granted(cancelCall(deal, 'c1', { at: at('2026-03-05T08:00'), by: 'payer', reason: 'other' })),
+    ],
+  ])('stays what it was when %s', (_, changed) => {
+    expect(deposit(changed() as Agreed)).toBe(6000n);
+  });
+});
+
+describe('what is known of the place and the payer', () => {
+  const from = (text: string) => Temporal.PlainDate.from(text);
+  const spring = { name: 'spring', from: from('2026-04-01'), to: from('2026-04-04') };
+  const asking = granted(
+    readTariff({
+      ...tariff.written,
+      clauses: [
+        ...tariff.written.clauses,
+        {
+          id: 'term',
+          kind: 'supplement',
+          for: { terms: ['spring'] },
+          terms: { what: 'In term', by: { as: 'amount', amount: '5.00' } },
+        },
+        {
+          id: 'again',
+          kind: 'discount',
+          for: { soFar: { from: 2 } },
+          terms: { what: 'Third time', by: { as: 'amount', amount: '1.00', each: 'engagement' } },
+        },
+      ],
+    }),
+  );
+  const told = { ...house, terms: [spring], soFar: 2 };
+  const offered = granted(
+    quote(inquiry, {
+      tariff: asking,
+      choices: {},
+      at: at('2026-03-02T09:00'),
+      validUntil: at('2026-03-20T09:00'),
+    }),
+  );
+  const deal = granted(agree(offered, { id: 'a3', at: at('2026-03-03T09:00'), acceptedBy: 'Noor', ...told }));
+
+  it('prices a quote as it is known today, and an agreement as it was known that day', () => {
+    // 130.00, Thursday in term 5.00, the third time 1.00 less; without either, 130.00
+    expect([offered, deal].map((of) => statementOf(of, now, told)?.total)).toEqual([13400n, 13400n]);
+    expect([offered, deal].map((of) => statementOf(of, now, house)?.total)).toEqual([13000n, 13400n]);
   });
 });
