@@ -224,6 +224,24 @@ describe('the tax of all invoices is the tax of the whole', () => {
   });
 });
 
+it('a tax says what it is not on, and a fee that fell is not among that: its tax is taken back with it', () => {
+  const notOnRehearsals: WrittenClause[] = [
+    ...BY_THE_HOUR,
+    { id: 'tax', kind: 'tax', terms: { name: 'VAT', rate: 2000, not: ['rehearsal'] } },
+  ];
+  const agreed = engaged(notOnRehearsals, [
+    ['c1', 'rehearsal', '02-02T10:00'],
+    ['c2', 'recital', '02-09T10:00'],
+    ['c3', 'recital', '02-10T10:00'],
+  ]);
+  const first = ask(agreed, []);
+  const word = { at: at('02-09T10:01'), by: 'payer', reason: 'other' } as const;
+  const fallen = granted(cancelCall(agreed, 'c3', word));
+  const [before, after] = [first, ask(fallen, [first])].map(({ taxes }) => taxes[0]?.not);
+  expect([before?.includes('rehearsal'), before?.includes('performance')]).toEqual([true, false]);
+  expect([after?.includes('rehearsal'), after?.includes('performance')]).toEqual([true, false]);
+});
+
 describe('whatever happens between invoices', () => {
   const terms: WrittenClause[] = [
     ...BY_THE_HOUR,

@@ -155,7 +155,8 @@ function isOf(key: string): (tax: InvoiceTax) => boolean {
 function taxLeft(now: readonly TaxSum[], asked: readonly InvoiceTax[], currency: Currency): InvoiceTax {
   const [tax] = [...now, ...asked];
   if (!tax) throw new Error('a tax that nobody owes was to be reckoned');
-  const { name, rate, code, inside, clause, wording, not } = tax;
+  const { name, rate, code, inside, clause, wording } = tax;
+  const not = notOnAny([...now, ...asked]);
   const before = asked.length > 0 ? [`invoiced before ${toDecimal(sumOf(asked, 'amount'), currency)}`] : [];
   return {
     ...{ name, rate, code, inside },
@@ -163,9 +164,15 @@ function taxLeft(now: readonly TaxSum[], asked: readonly InvoiceTax[], currency:
     amount: sumOf(now, 'amount') - sumOf(asked, 'amount'),
     ...(clause === undefined ? {} : { clause }),
     ...(wording === undefined ? {} : { wording }),
-    ...(not === undefined ? {} : { not }),
+    ...(not === undefined || not.length === 0 ? {} : { not }),
     arithmetic: [...now.map(({ arithmetic }) => arithmetic), ...before].join('; '),
   };
+}
+
+/** The kinds of line that a tax neither is on nor was on: a line that fell had its tax all the same. */
+function notOnAny(taxes: readonly InvoiceTax[]): InvoiceTax['not'] {
+  const [first, ...others] = taxes.map(({ not }) => not);
+  return first?.filter((category) => others.every((not) => not?.includes(category)));
 }
 
 function sumOf(taxes: readonly InvoiceTax[], part: 'base' | 'amount'): bigint {

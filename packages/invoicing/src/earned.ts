@@ -41,7 +41,8 @@ export function earnedIn(season: Season, engagement: Engagement, statement: Stat
   return [...months.values()];
 }
 
-function doneOn(
+/** The day the work of a line was done by, as far as the statement knows; undefined where some of it is ahead. */
+export function doneOn(
   line: Line,
   calls: readonly Call[],
   asOf: Temporal.ZonedDateTime,

@@ -1,6 +1,23 @@
 // What was asked for and what came in.
 
 export {
+  type AccountEntry,
+  type AccountSpan,
+  type AccountStatement,
+  accountStatement,
+} from './account-statement.ts';
+export { AGES, type Age, type Aged, ageing, ageOf } from './ageing.ts';
+export {
+  type Against,
+  type Allocation,
+  allocated,
+  type Means,
+  type Open,
+  type Owed,
+  oldestFirst,
+  setAgainst,
+} from './allocation.ts';
+export {
   type Asked,
   type Billable,
   billable,
@@ -9,7 +26,37 @@ export {
   leftToInvoice,
   payersOf,
 } from './billable.ts';
+export { BILLING_PLANS, type BillingPlan, invoiceable, type Planned } from './billing-plan.ts';
+export { applyCredit, type CreditApplied, type Refund, refund } from './credit.ts';
+export {
+  type Crediting,
+  type CreditNote,
+  type CreditNoteDraft,
+  draftCreditNote,
+  issueCreditNote,
+  type TakingBack,
+  takeBackInvoice,
+} from './credit-note.ts';
+export {
+  applyDeposit,
+  type Deposit,
+  type DepositApplied,
+  type DepositNext,
+  type DepositReturned,
+  depositNext,
+  type HeldDeposit,
+  receiveDeposit,
+  returnDeposit,
+} from './deposit.ts';
+export {
+  type DepositAsking,
+  type DepositRequest,
+  type DepositRequestDraft,
+  draftDepositRequest,
+  issueDepositRequest,
+} from './deposit-request.ts';
 export { type Drafting, draftInvoice, dueDay } from './draft.ts';
+export { EVENT_WORDS, type Event, type Happened, happened } from './event.ts';
 export { type Block, blockOf, type Gated, mayLift, mayPlay } from './gate.ts';
 export {
   type Invoice,
@@ -21,16 +68,24 @@ export {
   standingOf,
   USUAL_DAYS,
 } from './invoice.ts';
-export { fileName, invoiceSeries, writeNumber } from './number.ts';
 export {
-  type Allocation,
+  chargeLateInterest,
+  type LateInterest,
+  type Lateness,
+  type LateProposal,
+  proposeLateInterest,
+} from './late-interest.ts';
+export { fileName, invoiceSeries, type NumberedKind, seriesOf, writeNumber } from './number.ts';
+export {
   METHODS,
   type Method,
-  type Owed,
   type Payment,
   type Received,
+  type Receiving,
   receive,
+  receiveFor,
 } from './payment.ts';
+export { type Books, post } from './posting.ts';
 export {
   type Mark,
   type Owing,
@@ -42,3 +97,11 @@ export {
   type Week,
 } from './season-score.ts';
 export { hoursByWeek, type WeekOfHours } from './season-weeks.ts';
+export { UNDOABLE, type Undo, type Undoable, undo } from './undo.ts';
+export {
+  shortBy,
+  WRITE_OFF_REASONS,
+  type WriteOff,
+  type WriteOffReason,
+  writeOff,
+} from './write-off.ts';

@@ -101,11 +101,16 @@ export function issue(draft: InvoiceDraft, as: { id: string; series: string; ord
   const { billable, days, ...kept } = draft;
   const { payer, taxes, net, tax, total } = billable;
   if (total <= 0n) throw new Error('an invoice of nothing was to be issued');
-  const lines = billable.lines.map((line) => {
+  const lines = dated(billable.lines, days);
+  return { ...kept, ...as, number: writeNumber(as), payer, lines, taxes, net, tax, total };
+}
+
+/** Lines with the day on which each was earned or spent; of several calls, the last. */
+export function dated(lines: readonly InvoiceLine[], days: InvoiceDraft['days']): InvoiceLine[] {
+  return lines.map((line) => {
     const on = line.on ?? lastDay(line.calls.flatMap((id) => days[id] ?? []));
     return on ? { ...line, on } : line;
   });
-  return { ...kept, ...as, number: writeNumber(as), payer, lines, taxes, net, tax, total };
 }
 
 function lastDay(days: readonly Temporal.PlainDate[]): Temporal.PlainDate | undefined {

@@ -1,12 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { day } from './engaged.fixture.ts';
-import { fileName, invoiceSeries, writeNumber } from './number.ts';
+import { fileName, invoiceSeries, seriesOf, writeNumber } from './number.ts';
 
 it('an invoice stands in the series of the year it was issued in', () => {
   expect(invoiceSeries(day('12-31'))).toBe('2026');
   expect(writeNumber({ series: '2026', ordinal: 7 })).toBe('2026-0007');
   expect(writeNumber({ series: '2026', ordinal: 12345 })).toBe('2026-12345');
+});
+
+it('each kind of document has a series of its own in each year', () => {
+  expect(seriesOf('credit note', day('12-31'))).toBe('C2026');
+  expect(writeNumber({ series: seriesOf('deposit request', day('01-01')), ordinal: 3 })).toBe('D2026-0003');
+  expect(seriesOf('invoice', day('12-31'))).toBe(invoiceSeries(day('12-31')));
+  expect(fileName('C2026-0001', 'credit note')).toBe('credit-note-C2026-0001.pdf');
 });
 
 describe('a file is named by its number and cannot lead anywhere else', () => {

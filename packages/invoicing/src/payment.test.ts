@@ -2,8 +2,9 @@ import { currency } from '@colla/money';
 import { granted, refused } from '@colla/refusal';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Open } from './allocation.ts';
 import { day, POUND } from './engaged.fixture.ts';
-import { receive } from './payment.ts';
+import { receive, receiveFor } from './payment.ts';
 
 const received = {
   id: 'y1',
@@ -79,6 +80,62 @@ describe('a payment', () => {
         expect(allocated + payment.credit).toBe(amount);
         expect(allocated <= open && payment.credit >= 0n).toBe(true);
       }),
+    );
+  });
+});
+
+describe('a payment for several invoices', () => {
+  const open = (invoice: string, owed: bigint, issued: string): Open => ({
+    ...{ invoice, number: `2026-${invoice}`, owed, currency: POUND, party: 'p1', engagement: 'e1' },
+    ...{ issuedOn: day(issued), dueOn: day(issued).add({ days: 30 }) },
+  });
+  const invoices = [open('i2', 3000n, '02-10'), open('i1', 4000n, '02-01')];
+  const from = { party: 'p1', open: invoices, against: 'oldest first' } as const;
+  const today = day('12-31');
+
+  it('fills the oldest first', () => {
+    expect(granted(receiveFor(received, from, { keepCredit: false, today }))).toEqual({
+      ...received,
+      party: 'p1',
+      allocations: [
+        { invoice: 'i1', amount: 4000n },
+        { invoice: 'i2', amount: 1000n },
+      ],
+      credit: 0n,
+    });
+  });
+
+  it('goes where somebody puts it, the rest as credit where that is said', () => {
+    const against = [{ invoice: 'i2', amount: 2000n }];
+    const payment = receiveFor(received, { ...from, against }, { keepCredit: true, today });
+    expect(granted(payment)).toMatchObject({ allocations: against, credit: 3000n });
+  });
+
+  it('on account is all credit', () => {
+    expect(granted(receiveFor(received, { ...from, open: [] }, { keepCredit: true, today }))).toMatchObject({
+      allocations: [],
+      credit: 5000n,
+    });
+  });
+
+  it.each([
+    ['of more than is owed', { amount: 7001n }, 'invoicing/more-than-owed', '/amount'],
+    ['of nothing', { amount: 0n }, 'invoicing/no-payment', '/amount'],
+    [
+      'that has not come yet',
+      { receivedOn: today.add({ days: 1 }) },
+      'invoicing/received-ahead',
+      '/receivedOn',
+    ],
+  ])('%s is refused', (_, but, code, field) => {
+    const answer = receiveFor({ ...received, ...but }, from, { keepCredit: false, today });
+    expect(answer).toMatchObject({ code, field });
+  });
+
+  it('with a rest says how much it is', () => {
+    const answer = receiveFor({ ...received, amount: 7001n }, from, { keepCredit: false, today });
+    expect(refused(answer) && answer.sentence).toBe(
+      '0.01 of this is set against no invoice. Keep it as the payer’s credit, or correct the amount.',
     );
   });
 });

@@ -3,16 +3,19 @@
 import { Temporal } from '@colla/calendar';
 import type { Currency } from '@colla/money';
 import { toDecimal } from '@colla/money';
-import { type OrRefusal, Refusal } from '@colla/refusal';
+import { type OrRefusal, Refusal, refused } from '@colla/refusal';
+import {
+  type Against,
+  type Allocation,
+  allocated,
+  type Open,
+  type Owed,
+  otherCurrency,
+  setAgainst,
+} from './allocation.ts';
 
 export const METHODS = ['bank transfer', 'cash', 'cheque', 'card'] as const;
 export type Method = (typeof METHODS)[number];
-
-/** So much of a payment for an invoice, in minor units. */
-export interface Allocation {
-  readonly invoice: string;
-  readonly amount: bigint;
-}
 
 /** `amount` is the sum of the allocations and of `credit`, what the payer may use later. */
 export interface Payment {
@@ -27,16 +30,13 @@ export interface Payment {
   readonly credit: bigint;
 }
 
-/** What a payment is set against: an open invoice and what is owed on it. */
-export interface Owed {
-  readonly invoice: string;
-  readonly number: string;
-  readonly owed: bigint;
-  readonly currency: Currency;
-  readonly party: string;
-}
-
 export type Received = Omit<Payment, 'allocations' | 'credit' | 'party'>;
+
+/** What is done with money beyond what is owed, and the day on which it is entered. */
+export interface Receiving {
+  readonly keepCredit: boolean;
+  readonly today: Temporal.PlainDate;
+}
 
 /**
  * Records money received for an invoice. Refuses nothing or less, another currency than the invoice's, a day after
@@ -45,10 +45,47 @@ export type Received = Omit<Payment, 'allocations' | 'credit' | 'party'>;
 export function receive(
   received: Received,
   against: Owed,
-  { keepCredit, today }: { keepCredit: boolean; today: Temporal.PlainDate },
+  { keepCredit, today }: Receiving,
 ): OrRefusal<Payment> {
   const { amount, currency } = received;
-  if (amount <= 0n) {
+  const may = mayCome(received, today);
+  if (refused(may)) return may;
+  if (currency !== against.currency) return otherCurrency(against, currency);
+  const over = amount - against.owed;
+  if (over > 0n && !keepCredit) return tooMuch(against, over);
+  const allocations = paidOn(against, over > 0n ? against.owed : amount);
+  return { ...received, party: against.party, allocations, credit: amount - allocated(allocations) };
+}
+
+function paidOn({ invoice }: Owed, amount: bigint): Allocation[] {
+  return amount > 0n ? [{ invoice, amount }] : [];
+}
+
+/**
+ * Records money received from a payer for several invoices, oldest first or by hand. Refuses what `setAgainst`
+ * refuses, nothing or less, a day after `today`, and a rest unless `keepCredit` says that it is kept as credit.
+ */
+export function receiveFor(
+  received: Received,
+  from: { readonly party: string; readonly open: readonly Open[]; readonly against: Against },
+  { keepCredit, today }: Receiving,
+): OrRefusal<Payment> {
+  const { amount, currency } = received;
+  const may = mayCome(received, today);
+  if (refused(may)) return may;
+  const allocations = setAgainst({ party: from.party, amount, currency }, from.open, from.against);
+  if (refused(allocations)) return allocations;
+  const credit = amount - allocated(allocations);
+  if (credit > 0n && !keepCredit) return left(received, credit);
+  return { ...received, party: from.party, allocations, credit };
+}
+
+/** Whether money can have come; refuses nothing or less, and a day after `today`. */
+export function mayCome(
+  received: Pick<Received, 'amount' | 'receivedOn'>,
+  today: Temporal.PlainDate,
+): OrRefusal<true> {
+  if (received.amount <= 0n) {
     return new Refusal(
       'invoicing/no-payment',
       'A payment is more than nothing. Enter what was received.',
@@ -56,23 +93,10 @@ export function receive(
       '/amount',
     );
   }
-  if (currency !== against.currency) {
-    return new Refusal(
-      'invoicing/other-currency',
-      `Invoice ${against.number} is in ${against.currency}, the payment in ${currency}. Enter what it came to in ${against.currency}.`,
-      { currency },
-      '/currency',
-    );
-  }
-  if (Temporal.PlainDate.compare(received.receivedOn, today) > 0) return ahead(received, today);
-  const over = amount - against.owed;
-  if (over > 0n && !keepCredit) return tooMuch(against, over);
-  const allocated = over > 0n ? against.owed : amount;
-  const allocations = allocated > 0n ? [{ invoice: against.invoice, amount: allocated }] : [];
-  return { ...received, party: against.party, allocations, credit: amount - allocated };
+  return Temporal.PlainDate.compare(received.receivedOn, today) > 0 ? ahead(received, today) : true;
 }
 
-function ahead({ receivedOn }: Received, today: Temporal.PlainDate): Refusal {
+function ahead({ receivedOn }: Pick<Received, 'receivedOn'>, today: Temporal.PlainDate): Refusal {
   return new Refusal(
     'invoicing/received-ahead',
     `Today is ${today}, and money of ${receivedOn} has not come yet. Correct the day it came.`,
@@ -88,6 +112,16 @@ function tooMuch(against: Owed, over: bigint): Refusal {
     'invoicing/more-than-owed',
     `Only ${owed} is owed on invoice ${against.number}. Keep the other ${rest} as credit, or correct the amount.`,
     { owed, over: rest, invoice: against.invoice },
+    '/amount',
+  );
+}
+
+function left({ currency }: Received, credit: bigint): Refusal {
+  const rest = toDecimal(credit, currency);
+  return new Refusal(
+    'invoicing/more-than-owed',
+    `${rest} of this is set against no invoice. Keep it as the payer’s credit, or correct the amount.`,
+    { over: rest },
     '/amount',
   );
 }

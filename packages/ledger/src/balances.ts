@@ -56,11 +56,14 @@ export function heldIn(posted: readonly Posted[], account: Account, currency: Cu
     .reduce((so, of) => plus(so, of), NOTHING);
 }
 
-/** Whether a posting is among those meant. What an account names goes before what its posting says beside it. */
+/**
+ * Whether a posting is among those meant. An account that names its party says for itself whose and what for it is; for
+ * others their posting does. What is owed is asked for by invoice, not by engagement.
+ */
 export function fits(posted: Posted, which: Which): boolean {
   const { account } = posted;
-  const party = 'party' in account ? account.party : posted.party;
-  const engagement = 'engagement' in account ? account.engagement : posted.engagement;
+  const { party, engagement }: { party?: string; engagement?: string } =
+    'party' in account ? account : posted;
   return (
     asked(which.purpose, account.purpose) &&
     asked(which.kind, 'kind' in account ? account.kind : undefined) &&

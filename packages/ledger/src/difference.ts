@@ -47,8 +47,23 @@ export function changesBy(transfers: readonly Transfer[]): { account: Account; c
 function carried(held: Sum, change: Sum): bigint {
   const apart = held.amount > 0n !== change.amount > 0n;
   if (held.amount === 0n || change.amount === 0n || !apart) return change.book;
-  if (size(change.amount) <= size(held.amount)) return share(held.book, change.amount, held.amount);
-  return share(change.book, change.amount + held.amount, change.amount) - held.book;
+  if (size(change.amount) <= size(held.amount)) return partOf(held, change.amount);
+  return partOf(change, change.amount + held.amount) - held.book;
+}
+
+/** What a part of a sum is in the book: its share of what the whole is. */
+export function partOf(whole: Sum, amount: bigint): bigint {
+  return whole.amount === amount ? whole.book : share(whole.book, amount, whole.amount);
+}
+
+/** What parts of a sum are in the book, one after the other: each is the difference of two running totals. */
+export function partsOf(whole: Sum, amounts: readonly bigint[]): bigint[] {
+  let so = 0n;
+  return amounts.map((amount) => {
+    const before = so === 0n ? 0n : partOf(whole, so);
+    so += amount;
+    return partOf(whole, so) - before;
+  });
 }
 
 function share(of: bigint, part: bigint, whole: bigint): bigint {

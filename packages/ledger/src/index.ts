@@ -13,7 +13,7 @@ export {
 } from './account.ts';
 export { type Balance, balance, balances, fits, heldIn, type Which } from './balances.ts';
 export { openOn } from './closed-year.ts';
-export { changesBy, type HeldBefore, realised } from './difference.ts';
+export { changesBy, type HeldBefore, partOf, partsOf, realised } from './difference.ts';
 export { type ExchangeRate, eachInBook, exchangeRate, inBook } from './exchange-rate.ts';
 export {
   type Journal,

@@ -1,0 +1,162 @@
+import { factsOf } from '@colla/engagements';
+import type { WrittenClause } from '@colla/rates';
+import { granted, refused } from '@colla/refusal';
+import { describe, expect, it } from 'vitest';
+import { invoiced } from './billed.fixture.ts';
+import { emptyBooks } from './books.fixture.ts';
+import { at, day, engaged, organisation, POUND } from './engaged.fixture.ts';
+import type { Event } from './event.ts';
+import { chargeLateInterest, proposeLateInterest } from './late-interest.ts';
+import type { Payment } from './payment.ts';
+
+/** A recital of 5,000.00, invoiced on 1 February, due on 3 March, under a term for late payment. */
+function late(by: object, price = '5000.00') {
+  const clauses: WrittenClause[] = [
+    { id: 'fee', kind: 'fixed', terms: { price } },
+    { id: 'late', kind: 'late-payment', terms: { by } },
+  ];
+  const engagement = engaged(clauses, [['c1', 'recital', '01-31T19:00']]);
+  const invoice = { ...invoiced(engagement, '02-01'), dueOn: day('03-03') };
+  const books = emptyBooks();
+  books.enter({ kind: 'invoice', record: invoice });
+  const pay = (on: string, amount: bigint, id = 'y1') => {
+    const record: Payment = {
+      ...{ id, party: 'p1', receivedOn: day(on), amount, currency: POUND, method: 'bank transfer' },
+      ...{ allocations: [{ invoice: 'i1', amount }], credit: 0n },
+    };
+    return books.enter({ kind: 'payment', record });
+  };
+  const propose = (on: string) =>
+    proposeLateInterest({
+      invoice: books.open(invoice),
+      posted: books.posted,
+      facts: factsOf(engagement, organisation, engagement.agreement),
+      terms: { tariff: engagement.agreement.tariff, locale: 'en-GB' },
+      on: day(on),
+    });
+  return { books, invoice, pay, propose };
+}
+
+const yearly = (rate: number) => ({ as: 'yearly rate', rate });
+
+describe('late interest is proposed', () => {
+  // payontime.co.uk, compensation table and notes (derived): 5,000.00 at 12.50 % for 30 days, actual/365: 51.37, and
+  // with the 70.00 fixed sum a claim of 121.37. Due 3 March; 2 April is 30 days later.
+  it('on the whole debt: 5,000.00 at 12.5 % for 30 days is 51.37', () => {
+    expect(late(yearly(1250)).propose('04-02')).toEqual({
+      interest: 5137n,
+      sum: 0n,
+      charged: 0n,
+      left: 5137n,
+      arithmetic: '5000.00 until 2026-04-02: 51.37',
+    });
+  });
+
+  // payontime.co.uk: 40.00 for an unpaid debt below 1,000.00, 70.00 below 10,000.00, 100.00 above
+  it.each([
+    ['999.99', 4000n],
+    ['9999.99', 7000n],
+    ['10000.00', 10000n],
+  ])('with the fixed sum of the statute, once: on %s', (price, sum) => {
+    const proposal = granted(late({ as: 'statutory', law: 'UK' }, price).propose('04-02'));
+    expect(proposal?.sum).toBe(sum);
+    expect(proposal?.left).toBe(sum + (proposal?.interest ?? 0n));
+  });
+
+  it('on each part until it was paid', () => {
+    const { pay, propose } = late(yearly(3650));
+    pay('03-13', 200000n);
+    // 36.5 % a year is 0.1 % a day: 2,000.00 for 10 days 20.00; 3,000.00 for 30 days 90.00
+    expect(propose('04-02')).toMatchObject({
+      interest: 11000n,
+      left: 11000n,
+      arithmetic: '2000.00 until 2026-03-13: 20.00; 3000.00 until 2026-04-02: 90.00',
+    });
+  });
+
+  it('no longer on what was paid in time, nor after all was paid', () => {
+    const { pay, propose } = late(yearly(3650));
+    pay('03-03', 400000n);
+    pay('03-13', 100000n, 'y2');
+    // 1,000.00 for 10 days
+    expect(propose('12-31')).toMatchObject({ interest: 1000n });
+  });
+
+  it('on a part that bounced as if it had come when it came again, less the days it was there', () => {
+    const { books, pay, propose } = late(yearly(3650));
+    const journal = pay('03-13', 500000n);
+    const record = {
+      id: 'u1',
+      of: { kind: 'payment', id: 'y1' },
+      on: day('03-23'),
+      because: 'bounced',
+    } as const;
+    books.enter({ kind: 'undo', record, journals: [journal] });
+    // 5,000.00 for 30 days is 150.00, less 10 days between the 13th and the 23rd: 100.00
+    expect(propose('04-02')).toMatchObject({ interest: 10000n });
+  });
+
+  it.each([
+    ['on the day it is due', '03-03', yearly(1250)],
+    ['before', '02-15', yearly(1250)],
+  ])('not %s', (_, on, by) => {
+    expect(late(by).propose(on)).toBeUndefined();
+  });
+
+  it('not of a debt that was paid in time', () => {
+    const { pay, propose } = late(yearly(1250));
+    pay('03-03', 500000n);
+    expect(propose('12-31')).toBeUndefined();
+  });
+
+  it('not where the reference rate of the law is not known', () => {
+    const { books, invoice } = late({ as: 'statutory', law: 'UK' });
+    const engagement = engaged(
+      [
+        { id: 'fee', kind: 'fixed', terms: { price: '10.00' } },
+        { id: 'late', kind: 'late-payment', terms: { by: { as: 'statutory', law: 'UK' } } },
+      ],
+      [['c1', 'recital', '01-31T19:00']],
+    );
+    const answer = proposeLateInterest({
+      invoice: { ...books.open(invoice), dueOn: day('03-03').with({ year: 2090 }) },
+      posted: books.posted,
+      facts: factsOf(engagement, organisation, engagement.agreement),
+      terms: { tariff: engagement.agreement.tariff, locale: 'en-GB' },
+      on: at('04-02T10:00').toPlainDate().with({ year: 2090 }),
+    });
+    expect(answer).toMatchObject({ code: 'rates/no-reference-rate' });
+  });
+});
+
+describe('late interest is charged only when somebody says so', () => {
+  const { books, invoice, pay, propose } = late(yearly(3650));
+  const proposal = granted(propose('04-02'));
+  if (!proposal) throw new Error('150.00 is late');
+
+  it('as much as is proposed, or less', () => {
+    const answer = chargeLateInterest(
+      { id: 'l1', on: day('04-02'), amount: 15001n },
+      books.open(invoice),
+      proposal,
+    );
+    expect(answer).toMatchObject({ code: 'invoicing/more-than-late', field: '/amount' });
+    expect(refused(answer) && answer.sentence).toBe(
+      'Late payment has come to 150.00 that is not charged yet. Charge more than nothing and at most that.',
+    );
+  });
+
+  it('then it is owed on the invoice, bears no interest itself, and is not proposed again', () => {
+    const of = { id: 'l1', on: day('04-02'), amount: 15000n };
+    const charged: Event = {
+      kind: 'late interest',
+      record: granted(chargeLateInterest(of, books.open(invoice), proposal)),
+    };
+    books.enter(charged);
+    expect(books.open(invoice).owed).toBe(515000n);
+    expect(propose('04-02')).toMatchObject({ interest: 15000n, charged: 15000n, left: 0n });
+    pay('04-12', 515000n);
+    // ten days more on 5,000.00 are 50.00
+    expect(propose('12-31')).toMatchObject({ interest: 20000n, left: 5000n });
+  });
+});
