@@ -7,6 +7,7 @@ import type { Locator, Page } from '@playwright/test';
 import { dayFromToday } from '../days.ts';
 import { expect, goTo, isTold, openBook, test } from '../pianist.ts';
 import { readPdf } from '../reading.ts';
+import { addClause, blank, forCalls, openExamples } from '../tariff.ts';
 
 const REHEARSED = dayFromToday(-3);
 const PLAYED = dayFromToday(-1);
@@ -66,47 +67,32 @@ async function writeTariff(page: Page): Promise<void> {
   await page.getByRole('link', { name: 'Write down a tariff' }).click();
   await page.getByLabel('Name of the tariff').fill('Weddings and services');
   await page.getByLabel('Begins on').fill('2026-01-01');
-  const clauses = page.getByRole('region', { name: 'Clauses' });
-  await addFee(clauses, '100');
-  await forCalls(clauses, 'Service');
-  await addFee(clauses, '30');
-  await clauses.getByRole('combobox', { name: 'For each' }).selectOption('Requested work');
-  await clauses.getByRole('textbox', { name: 'Called' }).fill('Preparation');
-  await clauses.getByRole('checkbox', { name: 'Jury' }).uncheck();
-  await addFee(clauses, '50');
-  await forCalls(clauses, 'Rehearsal');
-  await addClause(clauses, 'Travel');
-  await clauses.getByRole('textbox', { name: 'For each unit of distance' }).fill('0.35');
+  await addFee(page, '100', 'Service');
+  const preparation = await addClause(page, 'Fixed fee');
+  await blank(preparation, 'Price').fill('30');
+  await preparation.getByRole('combobox', { name: 'For each' }).selectOption('requested work');
+  await blank(preparation, 'Called').fill('Preparation');
+  await addFee(page, '50', 'Rehearsal');
+  await blank(await addClause(page, 'Travel'), 'For each unit of distance').fill('0.35');
   await seeExample(page);
   await page.getByRole('button', { name: 'Keep the tariff' }).click();
   await isTold(page, 'The tariff “Weddings and services” is kept.');
   for (const { clause } of LINES) await expect(page.getByText(clause)).toBeVisible();
 }
 
-/** Adds a clause of a kind. It stands open, the one before is folded: what is in sight is its own. */
-async function addClause(clauses: Locator, kind: string): Promise<void> {
-  await clauses.getByRole('button', { name: 'Add a clause' }).click();
-  await clauses.page().getByRole('dialog').getByRole('button', { name: kind }).click();
-}
-
-async function addFee(clauses: Locator, price: string): Promise<void> {
-  await addClause(clauses, 'Fixed fee');
-  await clauses.getByRole('textbox', { name: 'Price', exact: true }).fill(price);
-}
-
 /** The fee that one starts from is for juries. */
-async function forCalls(clauses: Locator, kind: string): Promise<void> {
-  await clauses.getByRole('checkbox', { name: 'Jury' }).uncheck();
-  await clauses.getByRole('checkbox', { name: kind, exact: true }).check();
+async function addFee(page: Page, price: string, kind: string): Promise<void> {
+  const fee = await addClause(page, 'Fixed fee');
+  await blank(fee, 'Price').fill(price);
+  await forCalls(fee, kind, 'Jury');
 }
 
 async function seeExample(page: Page): Promise<void> {
+  await openExamples(page);
   const example = page.getByRole('region', { name: 'An example, priced as you type' });
-  await example.getByRole('button', { name: 'Take the example from the clauses again' }).click();
-  // One service, one rehearsal, 40 km: 100 + 50 + 14.
-  await expect(example.getByText('€164.00')).toBeVisible();
-  await example.getByText('Soloist, journey and costs').click();
-  await example.getByLabel('Works asked for').fill('2');
+  // One service, one rehearsal, one request, 40 km: 100 + 50 + 30 + 14.
+  await expect(example.getByText('€194.00')).toBeVisible();
+  await example.getByRole('button', { name: 'Add a work' }).click();
   await expect(example.getByText('€224.00')).toBeVisible();
 }
 

@@ -3,6 +3,7 @@
 import type { Locator, Page } from '@playwright/test';
 import { agreeRehearsal } from '../agreed.ts';
 import { expect, goTo, isTold, openBook, test } from '../pianist.ts';
+import { addClause } from '../tariff.ts';
 
 test.describe('a call', () => {
   test.beforeEach(async ({ page, server }) => {
@@ -83,20 +84,16 @@ test.describe('a tariff', () => {
 
   test('cannot price the same call twice, and names both clauses that would', async ({ page }) => {
     await addClause(page, 'Rate for time');
-    await page.getByRole('textbox', { name: 'Price', exact: true }).fill('50');
+    const price = page.getByRole('textbox', { name: 'Price', exact: true }).last();
+    await price.fill('50');
     await keepTariff(page);
     await expect(page.getByRole('heading', { level: 1, name: 'New tariff' })).toBeVisible();
     await expect(
       page.getByText('Clauses “hourly” and “hourly-2” contradict: both put a price on the same calls.'),
     ).toBeVisible();
-    await expect(page.getByRole('textbox', { name: 'Price', exact: true })).toHaveValue('50');
+    await expect(price).toHaveValue('50.00');
   });
 });
-
-async function addClause(page: Page, kind: string): Promise<void> {
-  await page.getByRole('button', { name: 'Add a clause' }).click();
-  await page.getByRole('dialog').getByRole('button', { name: kind }).click();
-}
 
 function keepTariff(page: Page): Promise<void> {
   return page.getByRole('button', { name: 'Keep the tariff' }).click();
