@@ -11,7 +11,7 @@ import {
   releaseCall,
   settle,
 } from '@colla/engagements';
-import type { Standing } from '@colla/hours';
+import type { Call, Standing } from '@colla/hours';
 import { granted } from '@colla/refusal';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -63,6 +63,7 @@ describe.each(databases)('$name', (database) => {
       programme: [],
       legs: [],
       costs: [],
+      rolledOver: {},
       soloist: {},
       circumstances: [],
     });
@@ -126,6 +127,59 @@ describe.each(databases)('$name', (database) => {
   test.each(standings)('a call that is %s comes back so', (_, standing) =>
     roundTrip(withStanding(agreed(inquiry(cast)), standing)),
   );
+
+  test('calls that were moved, and one that is played unpaid, come back so; and without a move that was a slip', async () => {
+    const deal = agreed(inquiry(cast));
+    const [first, second] = deal.calls;
+    if (!first || !second) throw new Error('there are two calls');
+    const move = (of: Call, by: 'payer' | 'pianist', word: string) => ({
+      ...{ call: of.id, was: of.planned, by },
+      at: Temporal.ZonedDateTime.from(word),
+    });
+    const moved: Engagement = {
+      ...deal,
+      calls: [
+        { ...first, lifted: { at: at('2026-03-12', '09:58'), reason: 'Paid on Friday, she “says”.' } },
+        second,
+      ],
+      moves: [
+        move(first, 'payer', '2026-03-01T08:00:00+11:00[Australia/Sydney]'),
+        move(second, 'pianist', '2026-03-02T09:00:00+00:00[Europe/London]'),
+        move(first, 'payer', '2026-03-03T09:00:00+00:00[Europe/London]'),
+      ],
+    };
+    await roundTrip(moved);
+    await roundTrip({ ...moved, moves: moved.moves.slice(1) });
+  });
+
+  test('others are counted that share a payer and are agreed in the season of its first call', async () => {
+    const own = await newBooks(trial.store);
+    const spring = call('2026-03-12');
+    const season = { id: newId(), name: 'Spring', from: day('2026-01-01'), to: day('2026-06-30') };
+    const year = { id: newId(), name: 'Year', from: day('2025-09-01'), to: day('2026-08-31') };
+    const asked = inquiry(own, { payers: { payer: own.soloist.id }, calls: [spring] });
+    const cancelled = cancel(agreed(inquiry(own)), {
+      ...{ at: at('2026-03-01', '08:00'), by: 'payer', reason: 'illness' },
+    });
+    const soFar = await trial.store.within(own.home.id, async (books) => {
+      for (const engagement of [
+        asked,
+        agreed(inquiry(own)),
+        // shares no payer, is in the year but not in the spring, is only quoted, was called off
+        agreed(inquiry(own, { payers: { payer: own.school.id } })),
+        agreed(inquiry(own, { calls: [call('2026-07-01')] })),
+        quoted(inquiry(own)),
+        granted(cancelled),
+      ])
+        await books.saveEngagement(engagement);
+      const outside = await books.agreedSoFar(asked.id);
+      await books.saveSeason(year);
+      const within = await books.agreedSoFar(asked.id);
+      await books.saveSeason(season);
+      return [outside, within, await books.agreedSoFar(asked.id), await books.agreedSoFar(newId())];
+    });
+    expect(soFar).toEqual([0, 2, 1, 0]);
+  });
 
   test('a call in the hour that clocks repeat comes back in the same of the two, with its zone', async () => {
     // On 1 November 2026 clocks in New York go back from 2:00 to 1:00: 1:30 is first −04:00, then −05:00.
