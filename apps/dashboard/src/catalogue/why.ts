@@ -9,6 +9,7 @@ export const why = words({
   copied: 'Copied.',
   notCopied: 'This browser does not let it be copied. Take the text from here.',
   named: '{what}: ',
+  sumOf: 'these {count} amounts together = {total}',
 
   textHead: '{what}: {amount}.',
   textSentence: 'The terms say: “{sentence}”',

@@ -7,7 +7,7 @@ import './amount.css';
 import { CopyText } from './copy-text.tsx';
 import { Figure } from './figure.tsx';
 import { Opens } from './opens.tsx';
-import { type Why, whyText } from './why.ts';
+import { aboutOnly, type Why, whyText } from './why.ts';
 
 interface AmountLineProps {
   why: Why;
@@ -78,7 +78,7 @@ function Parts({ parts }: { parts: readonly Why[] }) {
       {parts.map((part, at) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: two parts may say the same, and none changes its place
         <li key={at}>
-          <AmountLine why={part} bare />
+          <AmountLine why={part} under={aboutOnly(part)} bare />
         </li>
       ))}
     </ul>

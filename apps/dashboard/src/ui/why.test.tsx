@@ -5,7 +5,7 @@ import { beforeEach, expect, test } from 'vitest';
 import { speakIn } from '../locale.ts';
 import { Amount } from './amount.tsx';
 import { AmountLine, WhyView } from './amount-line.tsx';
-import { addedUp, sayFact, type Why, whyText } from './why.ts';
+import { aboutOnly, addedUp, sayFact, type Why, whyText } from './why.ts';
 
 beforeEach(() => speakIn('en-GB'));
 
@@ -46,10 +46,18 @@ test.each([
   [['75.00', '-10.00', '5.00'], '70.00', '75.00 \u2212 10.00 + 5.00 = 70.00'],
   [['-10.00', '75.00'], '65.00', '\u221210.00 + 75.00 = 65.00'],
   [['75.00'], '75.00', undefined],
-  [Array.from({ length: 9 }, () => '10.00'), '90.00', undefined],
+  [Array.from({ length: 9 }, () => '10.00'), '90.00', 'these 9 amounts together = 90.00'],
 ])('%j are added up to %s in one row where that can be read', (amounts, amount, row) => {
   const parts = amounts.map((amount) => ({ amount }));
   expect(addedUp(parts, { amount, currency: 'GBP' })).toBe(row);
+});
+
+test.each([
+  ['Rehearsal', ['Rehearsal, Tue 3 Mar'], 'Tue 3 Mar'],
+  ['Late score', ['Recital, Sat 7 Mar'], 'Recital, Sat 7 Mar'],
+  ['Hours covered', ['Rehearsal, Tue 3 Mar', 'Recital, Sat 7 Mar'], undefined],
+])('%s of %j is told apart by “%s”', (what, about, only) => {
+  expect(aboutOnly({ what, about })).toBe(only);
 });
 
 test('a fact is said with its name, and what was judged as the sentence that it is', () => {

@@ -45,15 +45,24 @@ function indented(line: string, at: number): string {
 /** More amounts than this are not written in one row: they stand one below the other anyway. */
 const IN_ONE_ROW = 8;
 
-/** “75.00 + 90.00 − 20.00 = 145.00”; nothing where there is nothing to add up. */
+/** “75.00 + 90.00 − 20.00 = 145.00”; of many, how many they are; nothing where there is nothing to add up. */
 export function addedUp(parts: readonly Pick<Why, 'amount'>[], total: Pick<Why, 'amount' | 'currency'>) {
-  if (parts.length < 2 || parts.length > IN_ONE_ROW) return undefined;
+  if (parts.length < 2) return undefined;
   const figure = (amount: string) => sayFigure(amount, total.currency);
+  if (parts.length > IN_ONE_ROW) return say('sumOf', { count: parts.length, total: figure(total.amount) });
   const row = parts.map(({ amount }, at) => {
     if (at === 0) return figure(amount);
     return amount.startsWith('-') ? `\u2212 ${figure(amount.slice(1))}` : `+ ${figure(amount)}`;
   });
   return `${row.join(' ')} = ${figure(total.amount)}`;
+}
+
+/** What the one thing is that an amount is for, without the words that name the amount already: “Tue 3 Mar”. */
+export function aboutOnly({ what, about = [] }: Pick<Why, 'what' | 'about'>): string | undefined {
+  const [only, ...others] = about;
+  if (only === undefined || others.length > 0) return undefined;
+  const spoken = `${what}, `;
+  return only.startsWith(spoken) ? only.slice(spoken.length) : only;
 }
 
 /** A fact as it is said: “played 1.25 h”; what was judged is a sentence by itself. */
