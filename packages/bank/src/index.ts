@@ -1,5 +1,6 @@
 // What banks read and write: account numbers, payment references, the square to scan, statements of an account.
 
+export { type Known, type Sorted, sortOut } from './brought-in.ts';
 export { readCamt } from './camt.ts';
 export { DATE_ORDERS, type DateOrder, DECIMAL_MARKS, type DecimalMark } from './cells.ts';
 export { inFours } from './check.ts';
@@ -13,6 +14,9 @@ export { readCsv } from './csv.ts';
 export type { Balance, BankStatement, Entry } from './entry.ts';
 export { type Iban, looksLikeIban, readIban } from './iban.ts';
 export type { Mapping, SidedSum, SignedSum, SumColumns, TwoSums } from './mapping.ts';
+export { matchEntries } from './match.ts';
+export type { Match, Strength } from './match-ways.ts';
+export type { OpenInvoice, Share } from './open-invoices.ts';
 export { type OpenMapping, proposeMapping, type Unmapped } from './propose-mapping.ts';
 export { DELIMITERS, type Delimiter, type Row } from './rows.ts';
 export { scanToPay, type Transfer } from './scan-to-pay.ts';
