@@ -487,6 +487,15 @@ describe('times that cannot be', () => {
     const early = { ...word, at: yes.at.subtract({ seconds: 1 }) };
     expect(cancelCall(agreed, 'c1', early)).toMatchObject({ code: 'engagements/word-too-early' });
     expect(cancel(agreed, early)).toMatchObject({ code: 'engagements/word-too-early' });
+  });
+
+  it('word in the very minute of the yes is not before it: people write a moment to the minute', () => {
+    const agreement = { ...agreed.agreement, agreedAt: yes.at.add({ seconds: 31 }) };
+    expect(
+      granted(cancelCall({ ...agreed, agreement }, 'c1', { ...word, at: yes.at })).calls[0],
+    ).toMatchObject({
+      standing: { is: 'cancelled' },
+    });
     expect(granted(cancel(agreed, { ...word, at: yes.at })).stage).toBe('cancelled');
   });
 });

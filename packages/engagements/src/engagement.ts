@@ -309,9 +309,10 @@ function hasBegun(call: Call, at: Temporal.ZonedDateTime): boolean {
   return Temporal.ZonedDateTime.compare(call.planned.start, at) <= 0;
 }
 
-/** Whether an instant lies before a yes was said. */
+/** Whether an instant lies before a yes was said. People write a moment to the minute: that of the yes is not before it. */
 export function isBefore(at: Temporal.ZonedDateTime, { agreedAt }: Agreement): boolean {
-  return Temporal.ZonedDateTime.compare(at, agreedAt) < 0;
+  const minute = agreedAt.round({ smallestUnit: 'minute', roundingMode: 'floor' });
+  return Temporal.ZonedDateTime.compare(at, minute) < 0;
 }
 
 /** Why word from before an agreement ends nothing of it. */
