@@ -34,10 +34,15 @@ const standing = `case standing
   else json_build_object('is', standing, 'by', let_fall_by, 'reason', reason) end`;
 
 const call = `json_build_object('id', id, 'kind', kind, 'label', label, 'place', place,
-  'start', ${moment('starts_at', 'zone')}, 'end', ${moment('ends_at', 'zone')}, 'standing', ${standing})`;
+  'start', ${moment('starts_at', 'zone')}, 'end', ${moment('ends_at', 'zone')}, 'standing', ${standing},
+  'lifted', case when lifted_at is not null
+    then json_build_object('at', ${moment('lifted_at', 'lifted_zone')}, 'reason', lifted_reason) end)`;
+
+const move = `json_build_object('call', call_id, 'start', ${moment('started_at', 'zone')}, 'end', ${moment('ended_at', 'zone')},
+  'at', ${moment('word_at', 'word_zone')}, 'by', moved_by)`;
 
 const work = `json_build_object('id', id, 'composer', composer, 'title', title, 'minutes', minutes,
-  'requested', requested, 'part', json_build_object('edition', part_edition, 'key', part_key, 'cuts', part_cuts,
+  'requested', requested, 'difficulty', difficulty, 'pages', pages, 'part', json_build_object('edition', part_edition, 'key', part_key, 'cuts', part_cuts,
     'state', part_state, 'permission', part_permission, 'receivedOn', part_received_on))`;
 
 const leg = `json_build_object('id', id, 'on', on_day, 'from', from_place, 'to', to_place,
@@ -49,15 +54,17 @@ const cost = `json_build_object('id', id, 'on', on_day, 'what', what, 'amount', 
 const agreement = `(select json_build_object('id', id, 'engagement', engagement_id,
     'tariff', json_build_object('name', tariff -> 'name', 'version', tariff -> 'version', 'currency', tariff -> 'currency'),
     'written', tariff, 'sentences', sentences, 'calls', to_json(calls), 'holidays', to_json(holidays),
+    'terms', terms, 'soFar', so_far,
     'agreedAt', ${moment('agreed_at', 'agreed_zone')}, 'acceptedBy', accepted_by)
   from agreements where ${mine} and engagement_id = e.id)`;
 
 const line = `json_build_object('key', key, 'clause', clause, 'what', what, 'on', on_day,
   'quantity', json_build_object('count', quantity_count, 'of', quantity_of), 'unit', unit,
-  'rate', ${money('rate')}, 'amount', ${money('amount')}, 'arithmetic', arithmetic)`;
+  'rate', ${money('rate')}, 'amount', ${money('amount')}, 'facts', facts, 'arithmetic', arithmetic)`;
 
 const tax = `json_build_object('name', name, 'rate', rate, 'code', code, 'inside', inside,
-  'base', ${money('base')}, 'amount', ${money('amount')})`;
+  'base', ${money('base')}, 'amount', ${money('amount')}, 'clause', clause, 'wording', wording, 'not', to_json(not_on),
+  'arithmetic', arithmetic)`;
 
 const invoice = `json_build_object('id', i.id, 'number', number, 'engagement', engagement_id, 'title', title,
   'payer', payer, 'currency', currency,
@@ -93,10 +100,13 @@ const own = (rows, table) => list(rows, `${table} where ${mine} and engagement_i
 const whole = `select json_strip_nulls(json_build_object('id', e.id, 'title', title, 'stage', stage,
     'currency', e.currency, 'soloistParty', soloist_party, 'institutionParty', institution_party,
     'payers', (select coalesce(json_object_agg(role, party_id order by position), '{}') from payers where ${mine} and engagement_id = e.id),
-    'soloist', json_build_object('level', soloist_level, 'instrument', soloist_instrument, 'study', soloist_study),
+    'soloist', json_build_object('level', soloist_level, 'instrument', soloist_instrument, 'study', soloist_study,
+      'membership', soloist_membership),
     'sharers', sharers, 'pianistClass', pianist_class, 'circumstances', circumstances, 'note', note,
     'askedAt', ${moment('asked_at', 'asked_zone')}, 'calls', ${own(call, 'calls')}, 'programme', ${own(work, 'works')},
-    'legs', ${own(leg, 'legs')}, 'costs', ${own(cost, 'costs')}, 'agreement', ${agreement},
+    'legs', ${own(leg, 'legs')}, 'costs', ${own(cost, 'costs')}, 'moves', ${own(move, 'moves')},
+    'rolledOver', rolled_over, 'soFar', (select so_far from agreements where ${mine} and engagement_id = e.id),
+    'agreement', ${agreement},
     'endedAt', ${moment('ended_at', 'ended_zone')}, 'parties', ${parties}, 'invoices', ${invoices},
     'payments', ${payments}))
   from engagements e join organisations o on o.id = e.organisation_id where e.id = $1`;

@@ -1,7 +1,15 @@
 import { inSeason, staleZones, Temporal, weeksOf } from '@colla/calendar';
-import { type Engagement, hasAgreement, STAGES, statementOf } from '@colla/engagements';
+import { type Engagement, hasAgreement, STAGES, statementOf, termsApart } from '@colla/engagements';
 import { timesOf } from '@colla/hours';
-import { billable, type Invoice, issue, leftToInvoice, seasonScore, standingOf } from '@colla/invoicing';
+import {
+  billable,
+  blockOf,
+  type Invoice,
+  issue,
+  leftToInvoice,
+  seasonScore,
+  standingOf,
+} from '@colla/invoicing';
 import { fromDecimal } from '@colla/money';
 import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
@@ -208,6 +216,42 @@ describe('the season on 25 November 2026', () => {
   it('keeps what Freya paid beyond what she owed as credit', () => {
     const credits = season.payments.filter(({ credit }) => credit > 0n).map(({ credit }) => credit);
     expect(credits).toEqual([euro('4.50')]);
+  });
+
+  it('takes a tenth off for a member of the guild', () => {
+    const audition = statementOf(titled(season, 'Opera studio audition'), now, season.organisation);
+    const discount = audition?.lines.filter(({ clause }) => clause === 'guild').map(({ amount }) => amount);
+    // coaching of 75 minutes twice at 48.00, an hour of rehearsal, the audition at 52.00: 120 + 48 + 52, a tenth off
+    expect(discount?.reduce((sum, amount) => sum + amount, 0n)).toBe(euro('-22.00'));
+  });
+
+  it('asks more where a hard part is among the works', () => {
+    const concert = statementOf(titled(season, 'New Year concert'), now, season.organisation);
+    expect(concert?.lines.find(({ clause }) => clause === 'hard')?.amount).toBe(euro('20.00'));
+  });
+
+  it('moves one rehearsal at the singers’ wish, the first time for nothing', () => {
+    const concert = titled(season, 'Candlelight concert');
+    expect(concert.moves.map(({ was, by }) => [was.start.toPlainDate().toString(), by])).toEqual([
+      ['2026-11-18', 'payer'],
+    ]);
+    const statement = statementOf(concert, now, season.organisation);
+    expect(statement?.lines.filter(({ clause }) => clause === 'moving')).toEqual([]);
+  });
+
+  it('lets the rounds of a senior candidate wait for the money, due three weeks before the first', () => {
+    const rounds = titled(season, 'Wenzel Ostrauer');
+    if (rounds.stage !== 'agreed') throw new Error('the rounds are agreed');
+    const block = blockOf({ engagement: rounds, invoices: [], house: season.organisation }, now);
+    // the first round is on 11 December
+    expect(block?.due.toString()).toBe('2026-11-20');
+    expect(block?.calls).toHaveLength(2);
+  });
+
+  it('knows the terms of the town', () => {
+    const names = season.organisation.terms.map(({ name }) => name);
+    expect(new Set(names)).toEqual(new Set(['spring', 'summer', 'autumn']));
+    expect(termsApart(season.organisation.terms)).toBe(season.organisation.terms);
   });
 
   it('draws a stave for each institution and for each soloist who asked alone', () => {

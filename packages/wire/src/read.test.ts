@@ -4,6 +4,8 @@ import { granted, refused } from '@colla/refusal';
 import { expect, test } from 'vitest';
 import { readCall, readCost, readEach, readLeg, readSeason, readWork } from './read.ts';
 import { readOrganisationChange, readPartyChange } from './read-organisation.ts';
+import { readPreview } from './read-preview.ts';
+import { previewInput } from './statements.ts';
 
 const zone = 'Europe/London';
 const planned = { on: '2026-11-02', from: '10:00', until: '11:00', zone };
@@ -91,4 +93,52 @@ test('a holiday that is no day is pointed at', () => {
   };
   const change = { holidays: ['2026-12-25', '2026-12-32'] };
   expect(readOrganisationChange(organisation, change)).toMatchObject({ field: '/holidays/1' });
+});
+
+test('a preview takes terms, moves, what rolled over and how many came before, as a kept engagement does', () => {
+  const word = { on: '2026-11-04', at: '18:00', zone, by: 'payer' as const };
+  const input = previewInput.parse({
+    tariff: { name: 'Quay', currency: 'EUR', version: 1, from: '2026-01-01', clauses: [] },
+    engagement: {
+      calls: [
+        {
+          id: 'first',
+          kind: 'rehearsal',
+          planned: { on: '2026-11-09', from: '10:00', until: '11:00', zone },
+        },
+      ],
+      programme: [{ title: 'Toccata', difficulty: 'hard', pages: 12 }],
+      soloist: { membership: 'guild' },
+      terms: [{ name: 'autumn', from: '2026-09-14', to: '2026-12-12' }],
+      moves: [{ call: 'first', was: { on: '2026-11-05', from: '10:00', until: '11:00', zone }, moved: word }],
+      rolledOver: { covered: 45 },
+      soFar: 2,
+    },
+  });
+  const { facts } = granted(readPreview(input));
+  expect(facts).toMatchObject({ soloist: { membership: 'guild' }, rolledOver: { covered: 45 }, soFar: 2 });
+  expect(facts.programme).toMatchObject([{ difficulty: 'hard', pages: 12 }]);
+  expect(facts.terms?.map(({ name, to }) => `${name} until ${to}`)).toEqual(['autumn until 2026-12-12']);
+  expect(facts.moves?.map(({ call, was, by }) => [call, was.start.toPlainDate().toString(), by])).toEqual([
+    ['first', '2026-11-05', 'payer'],
+  ]);
+});
+
+test('a move of a preview whose word cannot be read is pointed at', () => {
+  const input = previewInput.parse({
+    tariff: { name: 'Quay', currency: 'EUR', version: 1, from: '2026-01-01', clauses: [] },
+    engagement: {
+      moves: [
+        {
+          call: 'first',
+          was: { on: '2026-11-05', from: '10:00', until: '11:00', zone },
+          moved: { on: '2026-11-31', at: '18:00', zone, by: 'payer' },
+        },
+      ],
+    },
+  });
+  expect(readPreview(input)).toMatchObject({
+    code: 'calendar/no-such-day',
+    field: '/engagement/moves/0/moved/on',
+  });
 });
