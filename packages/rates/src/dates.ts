@@ -1,9 +1,11 @@
 // Blocks of dates: the same days of each year (from 15 December until 6 January), or days dated once.
 
-import { dayAt, dayNumber, readDay, whenOf } from '@colla/calendar';
+import { dayNumber, readDay } from '@colla/calendar';
+import type { Call } from '@colla/hours';
 import { refused } from '@colla/refusal';
 import { z } from 'zod';
 import type { Dimension } from './dimension.ts';
+import type { Facts } from './facts.ts';
 
 /** Both days belong to it. `12-15` comes back each year, `2026-12-15` does not; both ends are written alike. */
 export interface Block {
@@ -43,17 +45,21 @@ function inFull(text: string): string {
   return text.length === 5 ? `2024-${text}` : text;
 }
 
-/** Calls that start on a day of one of the blocks, on the calendar of the place. */
-export const byDates: Dimension<readonly Block[]> = {
-  ofCall: true,
-  fits: (blocks, call) => {
-    if (!call) return false;
-    const day = dayAt(whenOf(call.planned).dayNumber);
-    return blocks.some((block) => holds(block, day));
-  },
-  within: (inner, outer) => inner.every((block) => outer.some((other) => isWithin(block, other))),
-  apart: (one, other) => one.every((block) => other.every((another) => areApart(block, another))),
-};
+/** A day, as `2026-12-15`, that lies in one of the blocks; what has no such day fits none. */
+export function byDates(
+  dayOf: (call: Call | undefined, facts: Facts) => string | undefined,
+  { ofCall }: { ofCall: boolean },
+): Dimension<readonly Block[]> {
+  return {
+    ofCall,
+    fits: (blocks, call, facts) => {
+      const day = dayOf(call, facts);
+      return day !== undefined && blocks.some((block) => holds(block, day));
+    },
+    within: (inner, outer) => inner.every((block) => outer.some((other) => isWithin(block, other))),
+    apart: (one, other) => one.every((block) => other.every((another) => areApart(block, another))),
+  };
+}
 
 function yearly({ from }: Block): boolean {
   return from.length === 5;

@@ -65,6 +65,42 @@ describe('of the calls of an engagement a clause fits', () => {
       [false, false, true, true],
     ],
     [
+      'those on the day of a recital, and not the recital itself',
+      { sameDayAs: ['recital'] },
+      {
+        calls: [
+          'rehearsal 60 on 2026-03-07',
+          'rehearsal 60 on 2026-03-08',
+          'recital 60 on 2026-03-08 at 19:00',
+        ],
+      },
+      [false, true, false],
+    ],
+    [
+      'those that begin less than eleven hours after the last ended, and not the first',
+      { pause: { to: 659 } },
+      {
+        calls: [
+          'recital 120 on 2026-03-07 at 21:00',
+          'class 60 on 2026-03-08 at 09:30',
+          'class 60 on 2026-03-08 at 22:00',
+        ],
+      },
+      [false, true, false],
+    ],
+    [
+      'all, where they were asked for after the closing day',
+      { askedOn: [{ from: '2026-02-02', until: '2026-12-31' }] },
+      { askedAt: '2026-02-02T09:00', calls: ['jury 20'] },
+      [true],
+    ],
+    [
+      'none, where they were asked for on it',
+      { askedOn: [{ from: '2026-02-02', until: '2026-12-31' }] },
+      { askedAt: '2026-02-01T23:00', calls: ['jury 20'] },
+      [false],
+    ],
+    [
       'those that fell for a reason, and none that took place',
       { reasons: ['illness'] },
       {
@@ -185,6 +221,12 @@ describe('a clause says', () => {
           { from: '2026-12-20', until: '2027-01-02' },
         ],
       },
+    ],
+    ['rehearsals on the day of a recital', { calls: ['rehearsal'], sameDayAs: ['recital'] }],
+    ['classes after a pause of up to 30 minutes', { calls: ['class'], pause: { to: 30 } }],
+    [
+      'juries (asked for from 2 February until 1 May)',
+      { calls: ['jury'], askedOn: [{ from: '02-02', until: '05-01' }] },
     ],
     ['services from the second of each day on', { calls: ['service'], ...second }],
     [

@@ -66,7 +66,7 @@ function sayDay({ event, days, named, monthEnd }: EventDay): string {
   return monthEnd ? `at the end of the month that is reached ${day}` : day;
 }
 
-function sayEvent(event: EventDay['event']): string {
+export function sayEvent(event: EventDay['event']): string {
   const oneOnly = event === 'invoice' || event === 'agreement' || event === 'start of the term';
   return oneOnly || event.endsWith(' call') ? `the ${event}` : `the first ${event}`;
 }

@@ -23,7 +23,7 @@ export interface Given {
    * level 3`, `came 2026-06-04` the day its part was received, `wanted` a part that has not come.
    */
   readonly works?: readonly string[];
-  /** Journeys such as `40 km` or `84 mile, 90 min`. */
+  /** Journeys such as `40 km` or `84 mile, 90 min on 2026-03-03`; on Monday 2 March where no day is said. */
   readonly legs?: readonly string[];
   /** Costs such as `Score 12.00`. */
   readonly costs?: readonly string[];
@@ -172,10 +172,11 @@ function idOf(number: number): string {
 }
 
 function readLeg(text: string, number: number) {
-  const [, far = '', unit = '', minutes = '0'] = /^([\d.]+) (km|mile)(?:, (\d+) min)?$/.exec(text) ?? [];
+  const [, far = '', unit = '', minutes = '0', day] =
+    /^([\d.]+) (km|mile)(?:, (\d+) min)?(?: on (\d{4}-\d\d-\d\d))?$/.exec(text) ?? [];
   return {
     id: `l${number}`,
-    on: MONDAY,
+    on: day === undefined ? MONDAY : Temporal.PlainDate.from(day),
     from: 'Home',
     to: 'Hall',
     distance: granted(distance(far, unit as DistanceUnit)),

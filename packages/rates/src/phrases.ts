@@ -22,7 +22,7 @@ export function sayConditions(selector: Selector, voice: Voice): string {
 
 function sayOfCalls(selector: Selector, voice: Voice): string {
   const { labels, days, dates, hours, ends, minutes, nth, places, terms, termWeeks, daysAhead } = selector;
-  const { reasons, noticeHours } = selector;
+  const { reasons, noticeHours, sameDayAs, pause } = selector;
   const parts = [
     minutes && `of ${sayRange(minutes, 'minute')}`,
     labels && `named ${voice.either(labels.map((label) => `“${label}”`))}`,
@@ -31,6 +31,8 @@ function sayOfCalls(selector: Selector, voice: Voice): string {
     hours && `that start from ${hours.from} until ${hours.until}`,
     ends && `that end from ${ends.from} until ${ends.until}`,
     nth && sayNth(nth),
+    sameDayAs && `on the day of ${oneOf(sameDayAs, voice)}`,
+    pause && `after a pause of ${sayRange(pause, 'minute')}`,
     places && `in ${voice.either(places)}`,
     termWeeks && `in week ${sayRange(termWeeks)} of the term`,
     terms && `in ${voice.either(terms)}`,
@@ -52,6 +54,7 @@ function sayWhole(selector: Selector, voice: Voice): string[] {
     ...asked.filter((part) => part !== undefined).map((part) => voice.either(part)),
     ...(selector.music ? [`${sayRange(selector.music, 'minute')} of music`] : []),
     ...(selector.soFar ? [`${sayRange(selector.soFar, 'engagement')} before it this season`] : []),
+    ...(selector.askedOn ? [`asked for ${voice.either(selector.askedOn.map(sayBlock))}`] : []),
     ...(selector.sharers ? [sayRange(selector.sharers, 'soloist')] : []),
     ...(selector.callsInAll ? [`${sayRange(selector.callsInAll, 'call')} in all`] : []),
     ...(selector.minutesInAll ? [`${sayRange(selector.minutesInAll, 'minute')} in all`] : []),

@@ -1,7 +1,7 @@
 // What a clause applies to: lists of words along a few dimensions. All named dimensions must fit; within one,
 // any of its words will do, or any figure of its range.
 
-import { dayAt, dayNumber, WEEKDAYS, weekWithin, whenOf } from '@colla/calendar';
+import { dayAt, dayNumber, type Temporal, WEEKDAYS, weekWithin, whenOf } from '@colla/calendar';
 import { CALL_KINDS, type Call, REASONS } from '@colla/hours';
 import { z } from 'zod';
 import { byDates, datesSchema } from './dates.ts';
@@ -29,10 +29,18 @@ export const selectorSchema = z.strictObject({
   ends: hoursSchema.optional().meta({ title: 'Calls that end between' }),
   minutes: rangeField('Calls of this length', 'minutes'),
   nth: nthSchema.optional().meta({ title: 'Which of its kind' }),
+  sameDayAs: z
+    .array(z.enum(CALL_KINDS))
+    .min(1)
+    .readonly()
+    .optional()
+    .meta({ title: 'On the day of another call of this kind' }),
+  pause: rangeField('Minutes since the call before it ended', 'minutes'),
   places: words.optional().meta({ title: 'Places' }),
   terms: words.optional().meta({ title: 'Terms' }),
   termWeeks: rangeField('Weeks of the term', 'count'),
   daysAhead: rangeField('Asked for this many days ahead', 'days'),
+  askedOn: datesSchema.optional().meta({ title: 'Asked for in these blocks of dates' }),
   reasons: z.array(z.enum(REASONS)).min(1).readonly().optional().meta({ title: 'Fallen for' }),
   noticeHours: rangeField('Fallen with this much notice (hours)', 'count'),
   levels: words.optional().meta({ title: 'Level' }),
@@ -64,15 +72,21 @@ export const dimensions: Dimensions = {
   calls: byWords((call) => [call?.kind], ofCall),
   labels: byWords((call) => [call?.label], ofCall),
   days: byWords((call, facts) => (call ? daysOf(call, facts) : []), { ofCall: true, single: weekdaysOnly }),
-  dates: byDates,
+  dates: byDates((call) => call && dayAt(whenOf(call.planned).dayNumber), { ofCall: true }),
   hours: byHours(({ planned }) => whenOf(planned).minuteOfDay),
   ends: byHours(({ planned: { end } }) => end.hour * 60 + end.minute),
   minutes: byRange((call) => call && whenOf(call.planned).minutes, { ofCall: true }),
   nth: byNth,
+  sameDayAs: byWords((call, facts) => (call ? othersThatDay(call, facts) : []), {
+    ofCall: true,
+    single: false,
+  }),
+  pause: byRange((call, facts) => call && pauseBefore(call, facts), { ofCall: true }),
   places: byWords((call) => [call?.place], ofCall),
   terms: byWords((call, facts) => [call && termOf(call, facts)?.name], ofCall),
   termWeeks: byRange((call, facts) => call && weekOfTerm(call, facts), { ofCall: true }),
   daysAhead: byRange((call, facts) => call && daysAhead(call, facts), { ofCall: true }),
+  askedOn: byDates((_, facts) => askedDay(facts)?.toString(), { ofCall: false }),
   reasons: byWords((call) => [call && reasonOf(call)], ofCall),
   noticeHours: byRange((call) => call && noticeHours(call), { ofCall: true }),
   levels: byWords((_, { soloist }) => [soloist.level], ofWhole),
@@ -115,6 +129,28 @@ function daysAhead({ planned }: Call, { askedAt, agreedAt }: Facts): number | un
   if (!asked) return undefined;
   const on = asked.withTimeZone(planned.start.timeZoneId).toPlainDate();
   return Math.max(0, whenOf(planned).dayNumber - dayNumber(on.toString()));
+}
+
+/** The day of the asking (the agreement, where nobody noted it), on the calendar it was noted in. */
+function askedDay({ askedAt, agreedAt }: Facts): Temporal.PlainDate | undefined {
+  return (askedAt ?? agreedAt)?.toPlainDate();
+}
+
+/** The kinds of the other calls of a call's day, as agreed. */
+function othersThatDay(call: Call, facts: Facts): string[] {
+  const day = whenOf(call.planned).dayNumber;
+  return asAgreed(facts).flatMap(({ id, kind, planned }) =>
+    id !== call.id && whenOf(planned).dayNumber === day ? [kind] : [],
+  );
+}
+
+/** Minutes from the end of the last call that began before it, as planned and agreed; none for the first. */
+function pauseBefore(call: Call, facts: Facts): number | undefined {
+  const { at } = whenOf(call.planned);
+  const ends = asAgreed(facts).flatMap(({ planned }) =>
+    whenOf(planned).at < at ? [planned.end.epochMilliseconds] : [],
+  );
+  return ends.length === 0 ? undefined : Math.max(0, Math.floor((at - Math.max(...ends)) / 60_000));
 }
 
 /** Why a call fell; undefined for one that did not. */

@@ -1,6 +1,7 @@
 // What a fixed fee charges: call by call, for each day, week, month or term, or for what is counted.
 
 import { chargedMinutes, principalCall } from '@colla/hours';
+import type { Charge } from '../charge.ts';
 import type { Desk } from '../desk.ts';
 import { fitsEngagement } from '../fit.ts';
 import { categoryOf, type Item } from '../item.ts';
@@ -27,15 +28,13 @@ export function priceCalls(terms: FixedTerms, desk: Desk, clause: ClauseHead): v
 function priceCall(item: Item, price: bigint, terms: FixedTerms, desk: Desk, clause: ClauseHead): void {
   const { call } = item;
   item.settled = true;
-  desk.charge(clause, {
+  const head = {
     category: categoryOf(call),
     what: terms.what ?? capital(call.label ?? call.kind),
     calls: [call.id],
     about: call.id,
-    quantity: { count: 1, of: 1 },
-    unit: call.kind,
-    rate: price,
-  });
+  };
+  chargeFee({ ...head, unit: call.kind, rate: price }, terms, desk, clause);
   if (terms.beyond && terms.includes !== undefined)
     chargeBeyond(item, { ...terms.beyond, includes: terms.includes }, desk, clause);
 }
@@ -90,16 +89,31 @@ export function priceOccasions(
     const calls = occasion.of.map(({ call }) => call);
     const principal = principalCall(calls);
     for (const item of occasion.of) item.settled = true;
-    desk.charge(clause, {
+    const head = {
       category: principal ? categoryOf(principal) : 'performance',
       what: terms.what ?? capital(each),
       calls: calls.map(({ id }) => id),
       ...(occasion.about === undefined ? {} : { about: occasion.about }),
-      quantity: { count: 1, of: 1 },
-      unit: each,
-      rate: priceAfter(place, terms),
-    });
+    };
+    chargeFee({ ...head, unit: each, rate: priceAfter(place, terms) }, terms, desk, clause);
   }
+}
+
+/** The price, and the share of other prices that comes with it; a share alone stands without a price of nothing. */
+function chargeFee(fee: Omit<Charge, 'quantity'>, { and }: FixedTerms, desk: Desk, clause: ClauseHead): void {
+  if (!and || fee.rate > 0n) desk.charge(clause, { ...fee, quantity: { count: 1, of: 1 } });
+  if (!and) return;
+  const { voice } = desk;
+  const rate = desk.portionsOf({ ...clause, for: {} }, and.of).reduce((sum, { amount }) => sum + amount, 0n);
+  if (rate === 0n) return;
+  desk.charge(clause, {
+    ...fee,
+    about: fee.about === undefined ? 'share' : `${fee.about}:share`,
+    quantity: { count: and.share, of: 10_000 },
+    unit: `of ${voice.money(rate)}`,
+    rate,
+    said: voice.share(and.share),
+  });
 }
 
 /** Owed where the engagement leaves anything to pay: for an engagement that fell in time nothing is prepared. */

@@ -2,10 +2,10 @@
 // of music; with time included and a rate beyond.
 
 import { z } from 'zod';
-import { amountField, bandField, minutesField, wordsField } from '../fields.ts';
+import { amountField, bandField, minutesField, shareField, wordsField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { EACH, liesIn, sayEach } from '../occasion.ts';
-import { capital, ordinal, sayCalls, sayConditions } from '../phrases.ts';
+import { capital, ordinal, sayCalls, sayCharges, sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
 import { bandContradiction, sayBand } from './band.ts';
 import { COUNTED, isCounted, sayWorks, worksSchema } from './counted.ts';
@@ -20,6 +20,18 @@ const schema = perCurrency((currency) =>
       .enum([...EACH, ...COUNTED])
       .default('call')
       .meta({ title: 'For each' }),
+    and: z
+      .strictObject({
+        share: shareField('Share', { most: 100_000 }),
+        of: z
+          .array(z.string().min(1))
+          .min(1)
+          .max(20)
+          .readonly()
+          .meta({ title: 'Of what these clauses charge', unit: 'clause' }),
+      })
+      .optional()
+      .meta({ title: 'And a share of another price' }),
     what: wordsField('Called').optional(),
     includes: minutesField('Includes (minutes)', { least: 1 }).optional(),
     beyond: z
@@ -55,6 +67,7 @@ export const fixed = clauseKind({
   rivalry: ({ each }) => (isCounted(each) ? undefined : 'price'),
   choice: 'price',
   each: ({ each }) => (isCounted(each) ? 'engagement' : each),
+  names: ({ and }) => and?.of ?? [],
   sentence,
   contradictions: (terms) => [
     ...bandContradiction(terms.price, terms.band),
@@ -64,6 +77,11 @@ export const fixed = clauseKind({
       : []),
     ...(terms.beyond && terms.each !== 'call'
       ? ['Only a fee for each call can include time: charge it for each call.']
+      : []),
+    ...(terms.and && isCounted(terms.each)
+      ? [
+          `A share of another price goes with calls, days or the engagement: leave it out for each ${terms.each}.`,
+        ]
       : []),
     ...furtherContradiction(terms.further),
     ...countingContradictions(terms),
@@ -140,6 +158,14 @@ export const fixed = clauseKind({
       owed: '240.00',
     },
     {
+      case: 'Each rehearsal is a tenth of the recital of 350.00: two are 70.00',
+      for: { calls: ['rehearsal'] },
+      terms: { price: '0.00', and: { share: 1000, of: ['recital'] } },
+      given: { calls: ['2 × rehearsal 60', 'recital 90'] },
+      with: [{ id: 'recital', kind: 'fixed', for: { calls: ['recital'] }, terms: { price: '350.00' } }],
+      owed: '70.00',
+    },
+    {
       case: 'Preparation is 25.00 for each hard work longer than ten minutes: one of three is both',
       terms: { price: '25.00', each: 'work', works: { minutes: { from: 11 }, difficulties: ['hard'] } },
       given: { works: ['Sonata, 22 min, difficulty hard', 'Study, 3 min, difficulty hard', 'Suite, 18 min'] },
@@ -160,6 +186,9 @@ function countingContradictions({ each, within, further, through, works }: Terms
       : [`A ${each} is no part of one ${within}: count them anew for a longer time.`]),
     ...(isCounted(each) && within !== 'engagement'
       ? [`What is counted for each ${each} is counted once: leave out for what it is counted anew.`]
+      : []),
+    ...(through && further.length > 0 && within !== 'engagement'
+      ? ['Those without calls belong to no one of what is counted anew: count them for the engagement.']
       : []),
     ...(through && each !== 'day' && each !== 'week' && each !== 'month'
       ? [
@@ -201,16 +230,21 @@ function sayThrough({ through, each }: Terms): string {
   return through ? `, also for a ${each} without any between the first and the last` : '';
 }
 
-function subject(
-  { price, each, what, works }: Terms,
-  said: { voice: Voice; for: ClauseHead['for'] },
-): string {
+function subject(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
   const { voice } = said;
+  const { price, each, what, works, and } = terms;
+  const amount = sayAmount(terms, voice);
   if (each === 'engagement' || isCounted(each)) {
     const unit = each === 'engagement' ? sayEach(each) : `for each ${each}${sayWorks(works, voice)}`;
-    return `${capital(what ?? 'fee')}${sayConditions(said.for, voice)}: ${voice.money(price)} ${unit}`;
+    return `${capital(what ?? 'fee')}${sayConditions(said.for, voice)}: ${amount} ${unit}`;
   }
   const calls = sayCalls(said.for, voice);
   const who = what ? `${capital(what)}: ${calls}` : capital(calls);
-  return price === 0n ? `${who} cost nothing` : `${who} are ${voice.money(price)} ${sayEach(each)}`;
+  return price === 0n && !and ? `${who} cost nothing` : `${who} are ${amount} ${sayEach(each)}`;
+}
+
+function sayAmount({ price, and }: Terms, voice: Voice): string {
+  if (!and) return voice.money(price);
+  const share = `${voice.share(and.share)} of ${sayCharges(and.of, voice)}`;
+  return price === 0n ? share : `${voice.money(price)} and ${share}`;
 }

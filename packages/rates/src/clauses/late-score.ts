@@ -2,13 +2,17 @@
 // it is wanted runs back from the performance or from the first call, and is earlier for works that are hard.
 
 import type { Temporal } from '@colla/calendar';
+import { CALL_KINDS } from '@colla/hours';
 import { z } from 'zod';
+import type { Charge } from '../charge.ts';
 import type { Desk } from '../desk.ts';
-import { dueOn } from '../due.ts';
+import { dueOn, sayEvent } from '../due.ts';
+
 import type { WorkFacts } from '../facts.ts';
-import { amountField, countField, wordsField } from '../fields.ts';
+import { amountField, countField, shareField, wordsField } from '../fields.ts';
 import type { LatePart } from '../findings.ts';
 import { fitsEngagement } from '../fit.ts';
+import { groupsOf } from '../groups.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
@@ -18,16 +22,25 @@ const daysField = (title: string) => z.int().min(0).max(400).meta({ title, unit:
 const schema = perCurrency((currency) =>
   z.strictObject({
     before: z
-      .enum(['principal call', 'first call'])
+      .enum(['principal call', 'first call', 'agreement', 'start of the term', ...CALL_KINDS])
       .default('principal call')
       .meta({ title: 'Counted back from' }),
     steps: z
       .array(
         z.strictObject({
-          days: daysField('Later than this many days before'),
+          days: z
+            .int()
+            .min(-400)
+            .max(400)
+            .meta({ title: 'Later than this many days before (after, where negative)', unit: 'days' }),
           means: z
             .discriminatedUnion('as', [
-              z.strictObject({ as: z.literal('charge'), amount: amountField(currency, 'Amount') }),
+              z.strictObject({
+                as: z.literal('charge'),
+                amount: amountField(currency, 'Amount'),
+                per: z.enum(['delay', 'day', 'week']).default('delay').meta({ title: 'For each (begun)' }),
+              }),
+              z.strictObject({ as: z.literal('share'), share: shareField('Share of the fee') }),
               z.strictObject({ as: z.literal('may decline') }),
               z.strictObject({
                 as: z.literal('hours lost'),
@@ -116,6 +129,29 @@ export const lateScore = clauseKind({
       owed: '50.00',
     },
     {
+      case: 'Wanted by the tenth day after the start of the term: eight days late are two weeks begun at 15.00',
+      terms: {
+        before: 'start of the term',
+        steps: [{ days: -10, means: { as: 'charge', amount: '15.00', per: 'week' } }],
+      },
+      given: {
+        terms: ['autumn 2026-09-01 to 2026-12-18'],
+        calls: ['recital 60 on 2026-11-20'],
+        works: ['Sonata, came 2026-09-19'],
+      },
+      owed: '30.00',
+    },
+    {
+      case: 'Later than two weeks before the first rehearsal costs a fifth of the fee of 150.00',
+      terms: { before: 'rehearsal', steps: [{ days: 14, means: { as: 'share', share: 2000 } }] },
+      given: {
+        calls: ['rehearsal 60 on 2026-06-10', 'recital 60 on 2026-06-20'],
+        works: ['Song, came 2026-05-28'],
+      },
+      with: [{ id: 'fee', kind: 'fixed', for: {}, terms: { price: '150.00', each: 'engagement' } }],
+      owed: '30.00',
+    },
+    {
       case: 'Music that comes four days before the first rehearsal loses no money here: the pianist may decline',
       terms: { before: 'first call', steps: [{ days: 7, means: { as: 'may decline' } }] },
       given: {
@@ -158,6 +194,7 @@ function lateUnder(terms: Terms, desk: Desk, clause: ClauseHead): Late[] {
 
 const MEANS = {
   charge: 'a charge',
+  share: 'a charge',
   'may decline': 'the pianist may decline',
   'hours lost': 'hours are lost',
 } as const;
@@ -175,21 +212,53 @@ function daysAfter(limit: Temporal.PlainDate, came: Temporal.PlainDate): number 
 /** For each work, or once for the one that costs most. */
 function chargeLate(terms: Terms, desk: Desk, clause: ClauseHead): void {
   if (!desk.stands) return;
-  const charged = lateUnder(terms, desk, clause).flatMap(({ step, ...late }) =>
-    step.means.as === 'charge' ? [{ ...late, amount: step.means.amount }] : [],
-  );
-  const dearest = charged.toSorted((one, other) => Number(other.amount - one.amount));
-  for (const { work, part, amount } of dearest.slice(0, terms.each === 'work' ? terms.most : 1)) {
-    desk.charge(clause, {
-      category: 'supplement',
-      what: `Late score, ${work.title}`,
-      about: work.id,
-      facts: [{ name: 'late', value: why(part) }],
-      quantity: { count: 1, of: 1 },
-      unit: terms.each,
-      rate: amount,
-    });
-  }
+  const charged = lateUnder(terms, desk, clause).map((late) => ({
+    late,
+    charges: chargesFor(late, desk, clause),
+  }));
+  const worth = ({ charges }: (typeof charged)[number]) =>
+    charges.reduce(
+      (sum, { rate, quantity }) => sum + (rate * BigInt(quantity.count)) / BigInt(quantity.of),
+      0n,
+    );
+  const dearest = charged
+    .filter(({ charges }) => charges.length > 0)
+    .toSorted((one, other) => Number(worth(other) - worth(one)));
+  for (const { late, charges } of dearest.slice(0, terms.each === 'work' ? terms.most : 1))
+    for (const charge of charges)
+      desk.charge(clause, {
+        category: 'supplement',
+        what: `Late score, ${late.work.title}`,
+        facts: [{ name: 'late', value: why(late.part) }],
+        ...charge,
+      });
+}
+
+type LateFee = Pick<Charge, 'about' | 'payer' | 'quantity' | 'unit' | 'rate' | 'said'>;
+
+function chargesFor({ step: { means }, work, part }: Late, desk: Desk, clause: ClauseHead): LateFee[] {
+  if (means.as === 'share') return sharesFor(means.share, work, desk);
+  if (means.as !== 'charge') return [];
+  const count = { delay: 1, day: part.daysLate, week: Math.ceil(part.daysLate / 7) }[means.per];
+  const quantity = { count, of: 1 };
+  return [{ about: work.id, payer: clause.payer, quantity, unit: means.per, rate: means.amount }];
+}
+
+/** A share of what each payer is charged for the engagement, without supplements and discounts. */
+function sharesFor(share: number, work: WorkFacts, { lines, voice }: Desk): LateFee[] {
+  const fees = lines.filter(({ category }) => category !== 'supplement' && category !== 'discount');
+  return [...groupsOf(fees, ({ payer }) => payer)].map(([payer, theirs]) => {
+    const rate = theirs.reduce((sum, { amount }) => sum + amount, 0n);
+    const quantity = { count: share, of: 10_000 };
+    return {
+      about: `${work.id}:${payer}`,
+      payer,
+      quantity,
+      unit: `of ${voice.money(rate)}`,
+      rate,
+      said: voice.share(share),
+    };
+  });
 }
 
 function why({ work, dueOn, daysLate }: LatePart): string {
@@ -197,9 +266,8 @@ function why({ work, dueOn, daysLate }: LatePart): string {
 }
 
 function sentence(terms: Terms, { voice, for: selector }: { voice: Voice; for: ClauseHead['for'] }): string {
-  const event = terms.before === 'first call' ? 'the first call' : 'the performance';
   const steps = terms.steps.map(
-    ({ days, means }) => `later than ${sayDays(days)} before ${event} ${sayMeans(means, terms, voice)}`,
+    ({ days, means }) => `later than ${sayLimit(days, terms.before)} ${sayMeans(means, terms, voice)}`,
   );
   const harder = terms.harder.map(
     ({ difficulty, days }) => `${difficulty} works are wanted ${sayDays(days)} earlier`,
@@ -208,10 +276,21 @@ function sentence(terms: Terms, { voice, for: selector }: { voice: Voice; for: C
 }
 
 function sayMeans(means: Step['means'], { each }: Terms, voice: Voice): string {
-  if (means.as === 'charge')
-    return `costs ${voice.money(means.amount)} more${each === 'work' ? ' for each work' : ''}`;
+  const work = each === 'work' ? ' for each work' : '';
+  if (means.as === 'share') return `costs ${voice.share(means.share)} of the fee more${work}`;
+  if (means.as === 'charge') {
+    const begun = means.per === 'delay' ? '' : ` for each ${means.per} begun`;
+    return `costs ${voice.money(means.amount)} more${begun}${work}`;
+  }
   if (means.as === 'may decline') return 'may be declined by the pianist';
   return `loses the hours of ${voice.list(means.of.map((id) => `“${id}”`))}`;
+}
+
+/** “two weeks before the performance”, “the day of the agreement”, “10 days after the start of the term”. */
+function sayLimit(days: number, before: Terms['before']): string {
+  const event = before === 'principal call' ? 'the performance' : sayEvent(before);
+  if (days === 0) return `the day of ${event}`;
+  return `${sayDays(Math.abs(days))} ${days > 0 ? 'before' : 'after'} ${event}`;
 }
 
 function sayDays(days: number): string {
