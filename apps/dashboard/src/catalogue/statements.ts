@@ -9,6 +9,7 @@ export const statements = words({
   added: '{name}',
   taxWhy: 'on {base}',
   total: 'Total',
+  totalOfAll: 'Total of all who pay',
   unpriced: {
     one: 'No clause of the tariff puts a price on {calls}. Add a clause that fits it.',
     other: 'No clause of the tariff puts a price on {calls}. Add a clause that fits them.',
@@ -29,7 +30,7 @@ export const statements = words({
   depositBase: 'of the fee as agreed, before tax is added',
   toOthers: 'Owed to others',
   toPayee: 'to {payee}',
-  instalments: { one: 'In one monthly part', other: 'In {count} monthly parts' },
+  instalments: { one: 'In one part', other: 'In {count} parts' },
   instalment: 'Part {number}',
   payment: 'When it is due',
   gate: 'What is not paid by then is not played.',

@@ -4,9 +4,11 @@ import type { Temporal } from '@colla/calendar';
 import { type Currency, toDecimal } from '@colla/money';
 import type { CurveStep } from '@colla/rates';
 import { whatIf as say } from '../../catalogue/what-if.ts';
-import { sayDay, sayMoney, sayTime } from '../../locale.ts';
-import { Amount, type Column, Table, type Why, WhyView } from '../../ui/index.ts';
-import { type Drawing, drawCurve, letterOf } from './curve-drawing.ts';
+import { sayMoney } from '../../locale.ts';
+import { Amount, type Column, Filled, Table, type Why, WhyView } from '../../ui/index.ts';
+import { drawCurve, letterOf } from './curve-drawing.ts';
+import { Picture } from './curve-picture.tsx';
+import { partsOf, sayWhen } from './what-if-moments.ts';
 
 interface CurveViewProps {
   curve: readonly CurveStep[];
@@ -21,8 +23,12 @@ export function CurveView({ curve, until, currency, whyOf }: CurveViewProps) {
   const [only, ...more] = curve;
   if (!drawing || !only) return null;
   if (more.length === 0) {
-    const total = sayMoney(toDecimal(only.total, currency), currency);
-    return <p>{say('curveFlat', { ...partsOf(until), total })}</p>;
+    const total = <Left step={only} currency={currency} whyOf={whyOf} what={say('curve')} said />;
+    return (
+      <p>
+        <Filled text={say('curveFlat', partsOf(until))} values={{ total }} />
+      </p>
+    );
   }
   return (
     <div className="what-if-curve">
@@ -40,39 +46,6 @@ export function CurveView({ curve, until, currency, whyOf }: CurveViewProps) {
   );
 }
 
-interface PictureProps {
-  drawing: Drawing;
-  until: Temporal.ZonedDateTime;
-  /** The amount at the top. */
-  top: string;
-}
-
-/** The line is stretched to its room; letters stand above it in their own shape. */
-function Picture({ drawing, until, top }: PictureProps) {
-  const [first, last] = [sayWhen(drawing.begins), sayWhen(until)];
-  return (
-    <div className="what-if-picture" role="img" aria-label={say('picture', { first, last })}>
-      <p className="aside">{top}</p>
-      <div className="what-if-line">
-        <svg viewBox="0 0 100 40" preserveAspectRatio="none" aria-hidden="true">
-          <path className="ground" d="M0 40H100" />
-          <path className="steps" d={drawing.steps.map(({ x }) => `M${x * 100} 0V40`).join('')} />
-          <path className="line" d={pathOf(drawing.corners)} />
-        </svg>
-        {drawing.steps.map(({ letter, x }) => (
-          <span key={letter} className="what-if-letter" style={{ insetInlineStart: `${x * 100}%` }}>
-            {letter}
-          </span>
-        ))}
-      </div>
-      <p className="what-if-ends aside">
-        <span>{first}</span>
-        <span>{last}</span>
-      </p>
-    </div>
-  );
-}
-
 interface Row extends CurveStep {
   readonly at: number;
 }
@@ -83,42 +56,35 @@ function columnsOf(whyOf: CurveViewProps['whyOf'], currency: Currency): Column<R
       key: 'from',
       head: say('from'),
       cell: ({ from, at }) => (
-        <>
+        <span>
           <span className="what-if-letter">{letterOf(at)}</span> {at === 0 ? say('fromNow') : sayWhen(from)}
-        </>
+        </span>
       ),
     },
     {
       key: 'leaves',
       head: say('leaves'),
       figure: true,
-      cell: (step) => (
-        <Amount
-          why={{
-            what: say('leavesFrom', { when: step.at === 0 ? say('fromNow') : sayWhen(step.from) }),
-            amount: toDecimal(step.total, currency),
-            currency,
-            later: () => <WhyView why={whyOf(step)} />,
-          }}
-          bare
-        />
-      ),
+      cell: (step) => {
+        const when = step.at === 0 ? say('fromNow') : sayWhen(step.from);
+        return <Left step={step} currency={currency} whyOf={whyOf} what={say('leavesFrom', { when })} />;
+      },
     },
   ];
 }
 
-/** Two units are kept free above the line and below it, so that its stroke is not cut. */
-function pathOf(corners: Drawing['corners']): string {
-  return corners.map(([x, y], at) => `${at === 0 ? 'M' : 'L'}${x * 100} ${38 - y * 36}`).join('');
+interface LeftProps extends Pick<CurveViewProps, 'currency' | 'whyOf'> {
+  step: CurveStep;
+  what: string;
+  /** In a sentence that says what it is. */
+  said?: boolean;
 }
 
-function partsOf(at: Temporal.ZonedDateTime): { day: string; time: string } {
-  const text = at.toString();
-  return { day: sayDay(text, 'weekday'), time: sayTime(text) };
-}
-
-function sayWhen(at: Temporal.ZonedDateTime): string {
-  return say('when', partsOf(at));
+/** Its why is worked out once it is opened. */
+function Left({ step, currency, whyOf, what, said = false }: LeftProps) {
+  const later = () => <WhyView why={whyOf(step)} />;
+  const why = { what, amount: toDecimal(step.total, currency), currency, later };
+  return <Amount why={why} bare={!said} said={said} />;
 }
 
 /** “Lisbon” of Europe/Lisbon: zones are named after a city whose clocks they keep. */

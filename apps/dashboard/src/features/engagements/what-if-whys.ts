@@ -4,16 +4,15 @@ import { toDecimal } from '@colla/money';
 import type { LateCharge } from '@colla/rates';
 import { headWord } from '../../catalogue/engagements.ts';
 import { whatIf as say } from '../../catalogue/what-if.ts';
-import { sayDay, sayTime } from '../../locale.ts';
 import { addedUp, type Why } from '../../ui/index.ts';
 import type { Case } from './what-if.ts';
+import { partsOf } from './what-if-moments.ts';
 
 /** How the page explains a whole statement; features do not know one another. */
 export type WholeWhy = (of: Case['statement']) => Why;
 
 export function sayCase({ name, at, days }: Case): string {
-  const text = at?.toString() ?? '';
-  const when = at ? { day: sayDay(text, 'weekday'), time: sayTime(text) } : {};
+  const when = at ? partsOf(at) : {};
   return say(name, days === undefined ? when : { ...when, count: days });
 }
 

@@ -55,7 +55,7 @@ export function statementWhy(of: Reckoned): Why {
     ...payerWhy(part, of),
     what: say('payer', { name: part.name }),
   }));
-  return summed(say('total'), of.statement.total, parts, of);
+  return summed(say('totalOfAll'), of.statement.total, parts, of);
 }
 
 export function depositWhy(deposit: NonNullable<StatementJson['deposit']>, of: Reckoned): Why {
@@ -85,7 +85,7 @@ export function ifCancelledWhy(of: Reckoned): Why {
   return ifCancelled ? cancelledWhy(ifCancelled, of) : statementWhy(of);
 }
 
-/** The monthly parts of what one payer owes: each is explained by the whole that it is a part of. */
+/** The parts in which one payer owes it, month by month or on days of their own: each is explained by the whole that it is a part of. */
 export function instalmentsWhy(part: PayerPart, of: Reckoned): Why | undefined {
   const { payment, currency } = of.statement;
   const instalments = payment?.instalments.filter(({ payer }) => payer === part.payer) ?? [];
