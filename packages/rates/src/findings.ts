@@ -4,6 +4,38 @@ import type { Temporal } from '@colla/calendar';
 import type { EventDay } from './fields.ts';
 import type { Category, Line } from './line.ts';
 
+/** One call that drew on an entitlement, or found nothing to draw: how many minutes, and how many it left. */
+export interface Draw {
+  readonly call: string;
+  readonly minutes: number;
+  readonly left: number;
+  /** In a sentence: “Lesson on 4 March 2026 draws 0.5 h, which leaves 0.5 h.” */
+  readonly says: string;
+}
+
+/**
+ * What an entitlement grants for one occasion, in minutes: brought over and granted are used, left, lapsed and passed
+ * on together.
+ */
+export interface Grant {
+  /** The occasion: “the week of 2 March 2026”; none for the whole engagement. */
+  readonly name?: string;
+  /** What earlier occasions left and passed on. */
+  readonly brought: number;
+  readonly granted: number;
+  readonly used: number;
+  readonly left: number;
+  readonly lapsed: number;
+  readonly passedOn: number;
+  /** In the order they drew. */
+  readonly draws: readonly Draw[];
+  /** Calls that found nothing to draw, and why. */
+  readonly missed: readonly Draw[];
+  /** What was granted, and what became of the rest, in a sentence each. */
+  readonly begins: string;
+  readonly ends: string;
+}
+
 /** What an entitlement came to, in minutes: granted is used, left and lapsed together; and the calls that used them. */
 export interface Drawn {
   readonly clause: string;
@@ -16,7 +48,9 @@ export interface Drawn {
   readonly occasions?: { readonly granted: number; readonly used: number };
   /** Why it is lost altogether. */
   readonly lost?: string;
-  readonly draws: readonly { readonly call: string; readonly minutes: number }[];
+  readonly draws: readonly Draw[];
+  /** Its own statement: occasion by occasion. */
+  readonly grants: readonly Grant[];
 }
 
 /** A part that came, or still has not come, later than the terms ask. */

@@ -6,7 +6,17 @@ export { dueOn, sayDue } from './due.ts';
 export { exportTariff, FORMAT, importTariff, type TariffFile, tariffJsonSchema } from './exchange.ts';
 export type { AgreedCall, Cost, Facts, Move, SoloistFacts, Term, WorkFacts } from './facts.ts';
 export type { EventDay } from './fields.ts';
-export type { DepositDue, Drawn, Instalment, LatePart, LineToOther, PaymentDue, TaxSum } from './findings.ts';
+export type {
+  DepositDue,
+  Draw,
+  Drawn,
+  Grant,
+  Instalment,
+  LatePart,
+  LineToOther,
+  PaymentDue,
+  TaxSum,
+} from './findings.ts';
 export { type Given, given } from './given.ts';
 export { type Debt, type LateCharge, latePayment } from './late.ts';
 export { CATEGORIES, type Category, type Line, type Quantity, type UsedFact } from './line.ts';

@@ -221,7 +221,7 @@ describe('hours that a department covers', () => {
 
   it('are drawn by the exam first, and the statement says granted, used and left', () => {
     const { entitlements, total } = priced([covered, hours], { calls: ['rehearsal 150', 'exam 20'] });
-    expect(entitlements).toEqual([
+    expect(entitlements).toMatchObject([
       {
         clause: 'covered',
         granted: 120,

@@ -1,5 +1,6 @@
 // How figures are said in sentences and arithmetic. Words are English; marks follow the reader's locale.
 
+import { dayNumber } from '@colla/calendar';
 import { type Currency, toDecimal } from '@colla/money';
 
 /** Says amounts, times and lists for one reader and one currency. */
@@ -17,6 +18,8 @@ export interface Voice {
   readonly steps: (minutes: number) => string;
   /** Basis points: 2 500 is `25 %`, whose space does not break. */
   readonly share: (basisPoints: number) => string;
+  /** A day such as `2026-03-14`: “14 March 2026”. */
+  readonly day: (day: string) => string;
   /** A plain number such as a quantity, with its decimals. */
   readonly number: (text: string) => string;
   readonly list: (items: readonly string[]) => string;
@@ -48,8 +51,21 @@ function makeVoice(locale: string, currency: Currency): Voice {
       `${money(price)} ${UNIT_ARTICLES[minutes] ?? 'for each'} ${UNITS[minutes] ?? lengthWords(minutes, number)}`,
     steps: stepWords,
     share: (basisPoints) => `${number(String(Number((basisPoints / 100).toFixed(4))))}\u00a0%`,
+    day: daySayer(locale),
     list: (items) => join(items, 'and'),
     either: (items) => join(items, 'or'),
+  };
+}
+
+/** Days in English words, in the order of the reader's kind of English; each is said once. */
+function daySayer(locale: string): (day: string) => string {
+  const english = locale.startsWith('en') ? locale : 'en-GB';
+  const format = new Intl.DateTimeFormat(english, { dateStyle: 'long', timeZone: 'UTC' });
+  const said = new Map<string, string>();
+  return (day) => {
+    const known = said.get(day) ?? format.format(dayNumber(day) * 86_400_000);
+    said.set(day, known);
+    return known;
   };
 }
 

@@ -50,6 +50,9 @@ const due = z.array(
   }),
 );
 
+/** A call that drew on hours covered, in minutes; `says` is its sentence. */
+const draw = z.object({ call: z.string(), minutes: z.int(), left: z.int(), says: z.string() });
+
 export const statement = z.object({
   currency: currencyCode,
   asOf: instant,
@@ -108,7 +111,26 @@ export const statement = z.object({
       occasions: z.object({ granted: z.int(), used: z.int() }).optional(),
       /** Why it is lost altogether. */
       lost: z.string().optional(),
-      draws: z.array(z.object({ call: z.string(), minutes: z.int() })),
+      draws: z.array(draw),
+      /** Its own statement, occasion by occasion. */
+      grants: z.array(
+        z.object({
+          /** “the week of 2 March 2026”; left out for the whole engagement. */
+          name: z.string().optional(),
+          brought: z.int(),
+          granted: z.int(),
+          used: z.int(),
+          left: z.int(),
+          lapsed: z.int(),
+          passedOn: z.int(),
+          draws: z.array(draw),
+          /** Calls that found nothing to draw, and why. */
+          missed: z.array(draw),
+          begins: z.string(),
+          /** What became of the rest; empty where all was drawn. */
+          ends: z.string(),
+        }),
+      ),
     }),
   ),
   fallen: z.array(z.object({ call: z.string(), clause: z.string(), owes: z.string(), why: z.string() })),
@@ -163,7 +185,15 @@ export function showStatement(of: Statement): StatementJson {
     total: text(of.total),
     ...(deposit ? { deposit: showDeposit(deposit, text) } : {}),
     ...(payment ? { payment: showPaymentTerms(payment, text) } : {}),
-    entitlements: of.entitlements.map((drawn) => ({ ...drawn, draws: [...drawn.draws] })),
+    entitlements: of.entitlements.map((drawn) => ({
+      ...drawn,
+      draws: [...drawn.draws],
+      grants: drawn.grants.map((grant) => ({
+        ...grant,
+        draws: [...grant.draws],
+        missed: [...grant.missed],
+      })),
+    })),
     fallen: [...of.fallen],
     late: of.late.map((part) => ({ ...part, dueOn: part.dueOn.toString() })),
     unpriced: [...of.unpriced],

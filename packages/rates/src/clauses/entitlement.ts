@@ -1,16 +1,16 @@
 // An entitlement: hours that somebody covers, drawn down call by call; what lies beyond goes to the other clauses.
 
-import { whenOf } from '@colla/calendar';
-import type { Call, CallKind } from '@colla/hours';
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { amountField, countField, minutesField } from '../fields.ts';
-import type { Item } from '../item.ts';
+import type { Draw, Grant } from '../findings.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
-import { EACH, type Occasion, occasions } from '../occasion.ts';
+import { EACH, occasions } from '../occasion.ts';
 import { plural, sayCalls } from '../phrases.ts';
 import { selectorSchema } from '../selector.ts';
 import type { Voice } from '../voice.ts';
+import { drawAll } from './drawing.ts';
+import { sayGrant } from './grant.ts';
 
 const schema = perCurrency((currency) =>
   z.strictObject({
@@ -100,81 +100,31 @@ export const entitlement = clauseKind({
 /** Draws in the order calls happen, but those of the first kinds before all others, kind by kind. */
 function draw(terms: Terms, desk: Desk, clause: ClauseHead): void {
   const lost = desk.lost.get(clause.id);
-  const grants =
+  const due =
     lost === undefined ? occasions(desk.open(clause), terms.each, ({ call }) => call, desk.facts) : [];
-  const drawn = drawAll(grants, terms, desk.facts.rolledOver?.[clause.id] ?? 0);
-  const used = drawn.draws.reduce((sum, { minutes }) => sum + minutes, 0);
-  const granted = terms.minutes === undefined ? used : drawn.granted;
-  const lapsed = lost === undefined ? drawn.lapsed : granted;
+  const drawings = drawAll(due, terms, desk.facts.rolledOver?.[clause.id] ?? 0, lost !== undefined);
+  const grants = drawings.map((drawing) => sayGrant(drawing, { ...terms, lost }, desk));
+  const sum = (part: (grant: Grant) => number) => grants.reduce((sum, grant) => sum + part(grant), 0);
+  const [granted, used, lapsed] = [
+    sum((of) => of.granted) + (grants[0]?.brought ?? 0),
+    sum((of) => of.used),
+    sum((of) => of.lapsed),
+  ];
+  const draws = grants.flatMap((grant) => grant.draws);
   desk.entitlements.push({
     clause: clause.id,
     granted,
     used,
     left: granted - used - lapsed,
     lapsed,
-    draws: drawn.draws,
+    draws,
+    grants,
     ...(terms.calls === undefined
       ? {}
-      : { occasions: { granted: terms.calls * Math.max(1, grants.length), used: drawn.draws.length } }),
+      : { occasions: { granted: terms.calls * grants.length, used: draws.length } }),
     ...(lost === undefined ? {} : { lost }),
   });
-  if (used > 0) chargeCovered(terms, desk, clause, { granted, used, draws: drawn.draws });
-}
-
-interface Draw {
-  readonly call: string;
-  readonly minutes: number;
-}
-
-/** Occasion by occasion: what one leaves lapses once there is another, or serves it where it rolls over. */
-function drawAll(grants: readonly Occasion<Item>[], terms: Terms, rolledOver: number) {
-  const each = terms.minutes ?? Number.POSITIVE_INFINITY;
-  const draws: Draw[] = [];
-  let lapsed = 0;
-  let left = terms.rollsOver ? rolledOver : 0;
-  let granted = left + each * Math.max(1, grants.length);
-  for (const { of } of grants) {
-    if (!terms.rollsOver) {
-      lapsed += left;
-      left = 0;
-    }
-    const drawn = drawOne(of, left + each, terms);
-    draws.push(...drawn.draws);
-    left = drawn.left;
-  }
-  if (terms.minutes === undefined) granted = lapsed = 0;
-  return { draws, granted, lapsed };
-}
-
-function drawOne(items: readonly Item[], minutes: number, terms: Terms): { draws: Draw[]; left: number } {
-  const draws: Draw[] = [];
-  let left = minutes;
-  const row = rowOf(terms.inARow);
-  for (const item of firstOf(items, terms.first)) {
-    if (draws.length === terms.calls) break;
-    const open = item.counted - item.covered;
-    const taken = Math.min(open, left);
-    if (taken === 0 || !row(item.call)) continue;
-    item.covered += taken;
-    item.settled = taken === open;
-    left -= taken;
-    draws.push({ call: item.call.id, minutes: taken });
-  }
-  return { draws, left };
-}
-
-/** Whether one more call may be covered, when so many without a pause already are. */
-function rowOf(most = Number.POSITIVE_INFINITY): (call: Call) => boolean {
-  let length = 0;
-  let endsAt = Number.NEGATIVE_INFINITY;
-  return ({ planned }) => {
-    const { at, minutes } = whenOf(planned);
-    const next = at <= endsAt ? length + 1 : 1;
-    if (next > most) return false;
-    length = next;
-    endsAt = at + minutes * 60_000;
-    return true;
-  };
+  if (used > 0) chargeCovered(terms, desk, clause, { granted, used, draws });
 }
 
 function chargeCovered(
@@ -197,11 +147,6 @@ function chargeCovered(
     rate: terms.price,
     said: desk.voice.minutes(drawn.used),
   });
-}
-
-function firstOf(items: readonly Item[], first: readonly CallKind[] = []): Item[] {
-  const place = ({ call }: Item) => (first.includes(call.kind) ? first.indexOf(call.kind) : first.length);
-  return items.toSorted((one, other) => place(one) - place(other));
 }
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for']; payer: string }): string {
