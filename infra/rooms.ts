@@ -55,7 +55,7 @@ export const mayImportFromOutside: Record<string, readonly string[]> = {
   ...Object.fromEntries(pureRooms.map((name) => [name, []])),
   money: ['dinero.js'],
   calendar: ['temporal-polyfill'],
-  bank: ['ibantools', 'saxes'],
+  bank: ['ibantools', 'qr', 'saxes'],
   rates: ['zod'],
   wire: ['zod'],
   dashboard: ['react', 'react-dom', 'chart.js', 'wouter'],

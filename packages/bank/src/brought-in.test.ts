@@ -6,18 +6,18 @@ import { sortOut } from './brought-in.ts';
 import { entry, message, told } from './camt.fixture.ts';
 import { readCamt } from './camt.ts';
 import { readCsv } from './csv.ts';
-import type { Entry } from './entry.ts';
+import type { BankEntry } from './entry.ts';
 
 const ACCOUNT = 'DE89370400440532013000';
 const aurich = entry({ amount: '80.00', payments: [told('Ines Aurich', 'Lesson')] });
 const lind = entry({ amount: '90.00', payments: [told('Bo Lind', 'Lesson')] });
 
-function camt(inside: string): readonly Entry[] {
+function camt(inside: string): readonly BankEntry[] {
   return granted(readCamt(message(inside))).flatMap(({ entries }) => entries);
 }
 
 /** The same account as the bank's rows tell it. */
-function rows(text: string): readonly Entry[] {
+function rows(text: string): readonly BankEntry[] {
   const mapping = {
     delimiter: ';',
     headings: [],

@@ -1,12 +1,12 @@
 // Entries told from those that were brought in before, so that the same file twice changes nothing.
 
-import type { Entry } from './entry.ts';
+import type { BankEntry } from './entry.ts';
 
 /** What is kept of an entry that was brought in. */
-export type Known = Pick<Entry, 'identity' | 'on' | 'amount' | 'currency'>;
+export type Known = Pick<BankEntry, 'identity' | 'on' | 'amount' | 'currency'>;
 
 export interface Sorted {
-  readonly fresh: readonly Entry[];
+  readonly fresh: readonly BankEntry[];
   /** How many were brought in before. */
   readonly again: number;
   /**
@@ -17,7 +17,7 @@ export interface Sorted {
 }
 
 /** Sorts the entries of one account's file by whether they are among those `known` of that account. */
-export function sortOut(entries: readonly Entry[], known: readonly Known[]): Sorted {
+export function sortOut(entries: readonly BankEntry[], known: readonly Known[]): Sorted {
   const before = new Set(known.map(({ identity }) => identity));
   const here = new Set(entries.map(({ identity }) => identity));
   const fresh = entries.filter(({ identity }) => !before.has(identity));

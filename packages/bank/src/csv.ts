@@ -2,7 +2,7 @@
 
 import { type OrRefusal, Refusal, refused } from '@colla/refusal';
 import { dayIn, plain, sumIn } from './cells.ts';
-import { type BankStatement, type Entry, identified, type Movement } from './entry.ts';
+import { type BankEntry, type BankStatement, identified, type Movement } from './entry.ts';
 import type { Mapping } from './mapping.ts';
 import { quoted, sumOfRow, type Wrong } from './row-sum.ts';
 import { type Row, rowsOf } from './rows.ts';
@@ -63,7 +63,7 @@ function cellsAmiss(cells: readonly string[], headings: readonly string[]): Wron
 function factsIn(
   cells: readonly string[],
   mapping: Mapping,
-): Omit<Entry, 'identity' | 'on' | 'amount' | 'currency'> {
+): Omit<BankEntry, 'identity' | 'on' | 'amount' | 'currency'> {
   const said = (column: number | undefined) => (column === undefined ? '' : oneLine(cells[column] ?? ''));
   const [name, reference, bankId] = [said(mapping.name), said(mapping.reference), said(mapping.bankId)];
   return {

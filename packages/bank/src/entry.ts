@@ -4,7 +4,7 @@ import type { Temporal } from '@colla/calendar';
 import type { Currency } from '@colla/money';
 
 /** One movement on an account, as the bank booked it. */
-export interface Entry {
+export interface BankEntry {
   /** The same each time the bank tells of this movement: what was brought in under it before is not brought in again. */
   readonly identity: string;
   readonly on: Temporal.PlainDate;
@@ -31,7 +31,7 @@ export interface BankStatement {
   readonly account: string;
   /** The bank's name for the statement, or of a file of rows none. */
   readonly id?: string;
-  readonly entries: readonly Entry[];
+  readonly entries: readonly BankEntry[];
   /** How many entries the bank has not booked yet; they are not among `entries`. */
   readonly pending: number;
   /** How the account stood, where the file says so in the currency of all its entries. */
@@ -49,7 +49,7 @@ export interface Balance {
 
 /** An entry before it is told from others, and the texts by which the bank tells it. */
 export interface Movement {
-  readonly entry: Omit<Entry, 'identity'>;
+  readonly entry: Omit<BankEntry, 'identity'>;
   readonly told: readonly string[];
 }
 
@@ -63,7 +63,7 @@ export function identified(
   account: string,
   movements: readonly Movement[],
   seen: Map<string, number> = new Map(),
-): Entry[] {
+): BankEntry[] {
   return movements.map(({ entry, told }) => {
     const facts = [account, String(entry.on), `${entry.amount} ${entry.currency}`, ...told];
     const key = JSON.stringify(facts);

@@ -11,7 +11,7 @@ export {
   readCreditorReference,
 } from './creditor-reference.ts';
 export { readCsv } from './csv.ts';
-export type { Balance, BankStatement, Entry } from './entry.ts';
+export type { Balance, BankEntry, BankStatement } from './entry.ts';
 export { type Iban, looksLikeIban, readIban } from './iban.ts';
 export type { Mapping, SidedSum, SignedSum, SumColumns, TwoSums } from './mapping.ts';
 export { matchEntries } from './match.ts';
@@ -19,6 +19,7 @@ export type { Match, Strength } from './match-ways.ts';
 export type { OpenInvoice, Share } from './open-invoices.ts';
 export { type OpenMapping, proposeMapping, type Unmapped } from './propose-mapping.ts';
 export { DELIMITERS, type Delimiter, type Row } from './rows.ts';
-export { scanToPay, type Transfer } from './scan-to-pay.ts';
+export { type CreditTransfer, scanToPay } from './scan-to-pay.ts';
+export { type Square, squareOf } from './square.ts';
 export { LARGEST_FILE, textOf } from './text.ts';
 export { looksLikeXml } from './xml.ts';

@@ -1,11 +1,11 @@
 // Why an entry is proposed for an invoice, in sentences.
 
 import { toDecimal } from '@colla/money';
-import type { Entry } from './entry.ts';
+import type { BankEntry } from './entry.ts';
 import type { OpenInvoice } from './open-invoices.ts';
 
 export interface Named {
-  readonly entry: Entry;
+  readonly entry: BankEntry;
   /** Where the invoices are named, as `Its words name`. */
   readonly says: string;
   readonly invoices: readonly OpenInvoice[];
@@ -34,7 +34,11 @@ function standing({ entry, invoices, owed, besides, rest }: Named): string {
 }
 
 /** Where the payer's name and the sum fit an invoice, the oldest of `like`; the name as the bank's or in the words. */
-export function nameReason(entry: Entry, like: readonly OpenInvoice[], name: 'alike' | 'in words'): string {
+export function nameReason(
+  entry: BankEntry,
+  like: readonly OpenInvoice[],
+  name: 'alike' | 'in words',
+): string {
   const [{ payer = '', number = '' } = {}] = like;
   const oldest = like.length > 1 ? `, the oldest of ${like.length} such` : '';
   const why = name === 'alike' ? 'the name is alike' : 'the words have the name';
@@ -42,14 +46,14 @@ export function nameReason(entry: Entry, like: readonly OpenInvoice[], name: 'al
 }
 
 /** Where the name is alike and several invoices together are the sum. */
-export function togetherReason(entry: Entry, invoices: readonly OpenInvoice[], choices: number): string {
+export function togetherReason(entry: BankEntry, invoices: readonly OpenInvoice[], choices: number): string {
   const payer = invoices[0]?.payer ?? '';
   const others = choices > 1 ? '; others of theirs would come to the same' : '';
   return `${sum(entry.amount, entry)} is exactly what ${payer} owes on ${numbers(invoices)}, and the name is alike${others}.`;
 }
 
 /** Where nothing but the sum fits, and it fits one invoice alone. */
-export function sumReason(entry: Entry, { payer, number }: OpenInvoice): string {
+export function sumReason(entry: BankEntry, { payer, number }: OpenInvoice): string {
   const name = entry.name ? `but the name is ${entry.name}` : 'but the bank gives no name';
   return `${sum(entry.amount, entry)} is owed on one invoice alone, ${number} of ${payer}, ${name}.`;
 }
@@ -61,6 +65,6 @@ function numbers(invoices: readonly OpenInvoice[]): string {
   return all.length === 0 ? `invoice ${last}` : `invoices ${all.join(', ')} and ${last}`;
 }
 
-function sum(amount: bigint, { currency }: Entry): string {
+function sum(amount: bigint, { currency }: BankEntry): string {
   return `${toDecimal(amount, currency)} ${currency}`;
 }

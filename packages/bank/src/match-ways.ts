@@ -2,7 +2,7 @@
 
 import { Temporal } from '@colla/calendar';
 import { creditorReferencesIn } from './creditor-reference.ts';
-import type { Entry } from './entry.ts';
+import type { BankEntry } from './entry.ts';
 import { exactSums } from './exact-sum.ts';
 import { namedReason, nameReason, sumReason, togetherReason } from './match-reasons.ts';
 import { nameWords } from './names.ts';
@@ -29,7 +29,7 @@ export interface Match {
 }
 
 /** Proposes what one entry is for, or nothing. */
-export type Way = (entry: Entry, open: OpenInvoices) => Match | undefined;
+export type Way = (entry: BankEntry, open: OpenInvoices) => Match | undefined;
 
 /** The creditor reference that the payer's bank carried through. */
 export const byReference: Way = (entry, open) => {
@@ -49,7 +49,7 @@ export const byNumber: Way = (entry, open) => {
   return named(entry, open, { found, says: 'Its words name', otherwise: 'possible' });
 };
 
-function writtenIn({ words, endToEnd = '' }: Entry): string[] {
+function writtenIn({ words, endToEnd = '' }: BankEntry): string[] {
   return [words, endToEnd];
 }
 
@@ -61,7 +61,7 @@ interface Found {
 }
 
 /** The invoices found, of the payer whose name is alike or who is found first, and others of theirs if these fit exactly. */
-function named(entry: Entry, open: OpenInvoices, { found, says, otherwise }: Found): Match | undefined {
+function named(entry: BankEntry, open: OpenInvoices, { found, says, otherwise }: Found): Match | undefined {
   const payable = found.filter(({ currency }) => currency === entry.currency);
   const like = payable.find(({ party }) => isFrom(entry, party, open));
   const party = (like ?? payable[0])?.party;
@@ -93,7 +93,7 @@ export const byName: Way = (entry, open) => {
 };
 
 /** Several invoices of the one payer of that name; the oldest ones where several choices come to the sum. */
-function together(entry: Entry, open: OpenInvoices): Match | undefined {
+function together(entry: BankEntry, open: OpenInvoices): Match | undefined {
   const payers = open.partiesLike(nameWords(entry.name ?? '')).map((party) => {
     const issued = open.of(party, entry.currency).filter((invoice) => isIssued(invoice, entry));
     return exactly(entry.amount, issued, open);
@@ -117,15 +117,15 @@ export const bySum: Way = (entry, open) => {
 };
 
 /** Nobody pays an invoice before it is issued, unless they name it. */
-function isIssued({ issuedOn }: OpenInvoice, { on }: Entry): boolean {
+function isIssued({ issuedOn }: OpenInvoice, { on }: BankEntry): boolean {
   return Temporal.PlainDate.compare(issuedOn, on) <= 0;
 }
 
-function isFrom({ name = '' }: Entry, party: string, open: OpenInvoices): boolean {
+function isFrom({ name = '' }: BankEntry, party: string, open: OpenInvoices): boolean {
   return open.isLike(party, nameWords(name));
 }
 
-function isInWords({ words }: Entry, party: string, open: OpenInvoices): boolean {
+function isInWords({ words }: BankEntry, party: string, open: OpenInvoices): boolean {
   return open.isLike(party, nameWords(words));
 }
 
@@ -150,7 +150,7 @@ function fill(amount: bigint, invoices: readonly OpenInvoice[], open: OpenInvoic
 }
 
 interface Full {
-  readonly entry: Entry;
+  readonly entry: BankEntry;
   readonly invoices: readonly OpenInvoice[];
   readonly open: OpenInvoices;
 }

@@ -4,7 +4,7 @@ import { granted } from '@colla/refusal';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { creditorReference } from './creditor-reference.ts';
-import type { Entry } from './entry.ts';
+import type { BankEntry } from './entry.ts';
 import { matchEntries } from './match.ts';
 import type { OpenInvoice } from './open-invoices.ts';
 
@@ -13,7 +13,7 @@ const POUND = granted(currency('GBP'));
 const day = (text: string) => granted(readDay(`2026-${text}`));
 
 /** Money that came in on 25 November. */
-function paid(amount: bigint, facts: Partial<Entry> = {}): Entry {
+function paid(amount: bigint, facts: Partial<BankEntry> = {}): BankEntry {
   const identity = facts.identity ?? JSON.stringify([String(amount), facts.name, facts.words]);
   return {
     identity,
@@ -43,7 +43,7 @@ const open = [
 ];
 
 /** What is proposed for one entry, without its identity. */
-function proposed(entry: Entry, invoices: readonly OpenInvoice[] = open) {
+function proposed(entry: BankEntry, invoices: readonly OpenInvoice[] = open) {
   const [match] = matchEntries([entry], invoices);
   if (!match) return undefined;
   const { entry: _, shares, ...rest } = match;
@@ -314,7 +314,7 @@ describe('whatever came in and is owed', () => {
   it('the same is proposed in whatever order they are given', () => {
     fc.assert(
       fc.property(entries, invoices, (all, owing) => {
-        const byEntry = (entries: readonly Entry[], invoices: readonly OpenInvoice[]) =>
+        const byEntry = (entries: readonly BankEntry[], invoices: readonly OpenInvoice[]) =>
           matchEntries(entries, invoices).toSorted((one, other) => (one.entry < other.entry ? -1 : 1));
         expect(byEntry(all.toReversed(), owing.toReversed())).toEqual(byEntry(all, owing));
       }),

@@ -1,7 +1,7 @@
 // Which open invoices the money that came in is for: proposed with the reason, for somebody to confirm.
 
 import { Temporal } from '@colla/calendar';
-import type { Entry } from './entry.ts';
+import type { BankEntry } from './entry.ts';
 import {
   byName,
   byNumber,
@@ -19,7 +19,7 @@ import { type OpenInvoice, OpenInvoices } from './open-invoices.ts';
  * way is tried on all entries, the oldest first, before the next one is, so that no likeness takes an invoice from a
  * surer one. Never beyond what an invoice is owed, never another currency, never for a payment that came back.
  */
-export function matchEntries(entries: readonly Entry[], invoices: readonly OpenInvoice[]): Match[] {
+export function matchEntries(entries: readonly BankEntry[], invoices: readonly OpenInvoice[]): Match[] {
   const open = new OpenInvoices(invoices);
   const incoming = entries.filter(({ amount, reversal }) => amount > 0n && !reversal).toSorted(byDay);
   const matches = new Map<string, Match>();
@@ -36,6 +36,6 @@ export function matchEntries(entries: readonly Entry[], invoices: readonly OpenI
 
 const WAYS: readonly Way[] = [byReference, byWrittenReference, byNumber, byName, bySum];
 
-function byDay(one: Entry, other: Entry): number {
+function byDay(one: BankEntry, other: BankEntry): number {
   return Temporal.PlainDate.compare(one.on, other.on) || (one.identity < other.identity ? -1 : 1);
 }

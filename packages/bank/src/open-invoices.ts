@@ -111,8 +111,13 @@ function keysOf(number: string): string[] {
   return joined.length < SHORTEST ? [] : [parts.join(' '), joined];
 }
 
+/** A longer number is a later one: 10000 comes after 9999. */
 function byAge(one: OpenInvoice, other: OpenInvoice): number {
-  return Temporal.PlainDate.compare(one.issuedOn, other.issuedOn) || (one.number < other.number ? -1 : 1);
+  return (
+    Temporal.PlainDate.compare(one.issuedOn, other.issuedOn) ||
+    one.number.length - other.number.length ||
+    (one.number < other.number ? -1 : 1)
+  );
 }
 
 function addTo(lists: Map<string, OpenInvoice[]>, key: string, invoice: OpenInvoice): void {

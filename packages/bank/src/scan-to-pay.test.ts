@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { readCreditorReference } from './creditor-reference.ts';
 import { readIban } from './iban.ts';
 import published from './published-values.json' with { type: 'json' };
-import { scanToPay, type Transfer } from './scan-to-pay.ts';
+import { type CreditTransfer, scanToPay } from './scan-to-pay.ts';
 
 const { given, lines, source } = published.scanToPay;
-const transfer: Transfer = {
+const transfer: CreditTransfer = {
   name: given.name,
   iban: granted(readIban(given.iban)),
   cents: 34846n,

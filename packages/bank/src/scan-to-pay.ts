@@ -8,7 +8,7 @@ import type { CreditorReference } from './creditor-reference.ts';
 import type { Iban } from './iban.ts';
 
 /** A transfer that a payer is asked for. */
-export interface Transfer {
+export interface CreditTransfer {
   readonly name: string;
   readonly iban: Iban;
   /** In cents of a euro. */
@@ -28,7 +28,7 @@ const PAYLOAD_BYTES = 331;
  * structured reference leaves the free text empty. Refuses an amount below 0.01 or above 999 999 999.99, and nobody's
  * name. A name is cut after 70 characters, or where the payload would pass 331 bytes, as the guideline allows no more.
  */
-export function scanToPay({ name, iban, cents, reference }: Transfer): OrRefusal<string> {
+export function scanToPay({ name, iban, cents, reference }: CreditTransfer): OrRefusal<string> {
   if (cents < 1n || cents > MOST) {
     return new Refusal('bank/not-to-scan', 'A transfer by scanning is from 0.01 to 999 999 999.99 euro.', {
       cents: String(cents),
