@@ -277,7 +277,6 @@ export const engagements = words({
   invoiceMove: 'Invoice',
   invoiceMoveFor: 'Invoice {payer}',
   paymentMove: 'Record a payment',
-  paymentMoveFor: 'Record a payment for invoice {number}',
   settleMove: 'Settle it',
   settleTitle: 'Settle “{title}”?',
   settleWhy: 'Everything is played or fallen, invoiced and paid. Nothing in it changes after this.',

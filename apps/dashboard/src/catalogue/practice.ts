@@ -45,8 +45,6 @@ export const practice = words({
   takeOut: 'Take out',
   termNameless: 'Name the term as your tariffs do, such as “spring”, or take it out.',
   termDay: 'Give the day.',
-  termEnds: '“{name}” ends before it begins. Correct one of its two days.',
-  termsOverlap: '“{name}” begins on {day}, before “{other}” has ended. Let no day belong to two terms.',
   keep: 'Keep these',
   kept: 'The practice is kept as you wrote it.',
 });

@@ -11,7 +11,6 @@ import { CallList } from '../features/engagements/call-list.tsx';
 import { callOf } from '../features/engagements/facts.ts';
 import { Journeys } from '../features/engagements/journeys.tsx';
 import { callMoves } from '../features/engagements/moves.ts';
-import { payerNames } from '../features/engagements/names.ts';
 import { pricedBy } from '../features/engagements/priced.ts';
 import { Programme } from '../features/engagements/programme.tsx';
 import { rollingUnder } from '../features/engagements/roll-over-dialog.tsx';
@@ -76,10 +75,7 @@ function Whole({ engagement, organisation, answer, statement }: AllProps) {
             title={say('callsTitle')}
             actions={open && <Button onPress={() => setAsked({ is: 'add a call' })}>{say('addCall')}</Button>}
           >
-            <BlockNote
-              engagement={engagement}
-              onPay={(invoice) => setAsked({ is: 'record a payment', invoice })}
-            />
+            <BlockNote engagement={engagement} />
             <CallList
               engagement={engagement}
               sought={sought}
@@ -170,6 +166,8 @@ function Terms({ engagement: { quote, agreement } }: { engagement: EngagementWho
 /** What is seldom done stands last: people change, or it comes to nothing. */
 function Ending({ engagement, onAsk }: { engagement: EngagementWholeJson; onAsk: (asked: Asked) => void }) {
   const asked = engagement.stage === 'agreed' ? (['cancel'] as const) : (['decline', 'lapse'] as const);
+  // Who pays in two roles has one address.
+  const payerIds = [...new Set(Object.values(engagement.payers))];
   return (
     <Part title={say('ending')}>
       <div className="buttons">
@@ -177,9 +175,9 @@ function Ending({ engagement, onAsk }: { engagement: EngagementWholeJson; onAsk:
         {rollingUnder(engagement).length > 0 && (
           <Button onPress={() => onAsk({ is: 'roll over' })}>{say('rolledOver')}</Button>
         )}
-        {Object.entries(payerNames(engagement)).map(([role, name]) => (
-          <Button key={role} onPress={() => onAsk({ is: 'address', party: engagement.payers[role] ?? '' })}>
-            {say('addressOf', { name })}
+        {payerIds.map((party) => (
+          <Button key={party} onPress={() => onAsk({ is: 'address', party })}>
+            {say('addressOf', { name: engagement.parties[party] ?? '' })}
           </Button>
         ))}
         {engagement.stage === 'quoted' && (
