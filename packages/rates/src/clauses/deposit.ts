@@ -139,7 +139,7 @@ function sayShare({ share, on, least, most }: Extract<Terms['of'], { as: 'share'
     ...(least === undefined ? [] : [`, at least ${voice.money(least)}`]),
     ...(most === undefined ? [] : [`, at most ${voice.money(most)}`]),
   ];
-  return `${voice.share(share)} of ${of}${bounds.join('')}`;
+  return `${voice.share(share)} of ${of}${bounds.join('')}${bounds.length > 0 ? ',' : ''}`;
 }
 
 /** What the first call costs, with its part, one of as many as there are calls, of what is charged or taken off for several. */

@@ -141,7 +141,7 @@ describe('docking says itself', () => {
       { by: { as: 'share', share: 500, each: 'term' }, on: ['salary'] },
     ],
     [
-      'Absence: the pay for each term is less by the part of its calls in classes that the pianist misses. It never takes more than the pay.',
+      'Absence: the pay for each term is less by the part of its classes that the pianist misses. It never takes more than the pay.',
       { by: { as: 'part missed', each: 'term' } },
     ],
   ])('%s', (said, terms) => {

@@ -189,7 +189,7 @@ function sayDocking({ by, on }: Terms, said: { voice: Voice; for: ClauseHead['fo
     case 'share':
       return `${voice.share(by.share)} of ${pay}${ofEach(by.each)} less for each ${one}`;
     case 'part missed':
-      return `${pay}${ofEach(by.each)} is less by the part of its ${by.of === 'time' ? 'time' : 'calls'} in ${several}`;
+      return `${pay}${ofEach(by.each)} is less by the part of its ${by.of === 'time' ? 'time in ' : ''}${several}`;
   }
 }
 

@@ -24,15 +24,12 @@ const schema = perCurrency((currency) =>
     before: z
       .enum(['principal call', 'first call', 'agreement', 'start of the term', ...CALL_KINDS])
       .default('principal call')
-      .meta({ title: 'Counted back from' }),
+      .meta({ title: 'Counted from' }),
+    side: z.enum(['before', 'after']).default('before').meta({ title: 'Before or after it' }),
     steps: z
       .array(
         z.strictObject({
-          days: z
-            .int()
-            .min(-400)
-            .max(400)
-            .meta({ title: 'Later than this many days before (after, where negative)', unit: 'days' }),
+          days: daysField('Later than this many days'),
           means: z
             .discriminatedUnion('as', [
               z.strictObject({
@@ -86,10 +83,13 @@ export const lateScore = clauseKind({
   whole: true,
   sentence,
   mentions: ({ steps }) => steps.flatMap(({ means }) => (means.as === 'hours lost' ? means.of : [])),
-  contradictions: ({ steps }) =>
-    steps.some(({ days }, index) => index > 0 && days >= (steps[index - 1]?.days ?? 0))
-      ? ['The steps must run from the earliest day to the latest: put the greatest number of days first.']
-      : [],
+  contradictions: ({ steps, side }) => {
+    const sign = side === 'before' ? -1 : 1;
+    const most = side === 'before' ? 'greatest' : 'least';
+    return steps.some(({ days }, index) => index > 0 && sign * (days - (steps[index - 1]?.days ?? 0)) <= 0)
+      ? [`The steps must run from the earliest day to the latest: put the ${most} number of days first.`]
+      : [];
+  },
   phases: {
     standing: (terms, desk, clause) => {
       for (const { step, part } of lateUnder(terms, desk, clause)) {
@@ -132,7 +132,8 @@ export const lateScore = clauseKind({
       case: 'Wanted by the tenth day after the start of the term: eight days late are two weeks begun at 15.00',
       terms: {
         before: 'start of the term',
-        steps: [{ days: -10, means: { as: 'charge', amount: '15.00', per: 'week' } }],
+        side: 'after',
+        steps: [{ days: 10, means: { as: 'charge', amount: '15.00', per: 'week' } }],
       },
       given: {
         terms: ['autumn 2026-09-01 to 2026-12-18'],
@@ -177,7 +178,8 @@ function lateUnder(terms: Terms, desk: Desk, clause: ClauseHead): Late[] {
   return desk.facts.programme.flatMap((work) => {
     const came = cameOn(work, desk.asOf);
     const earlier = terms.harder.find(({ difficulty }) => difficulty === work.difficulty)?.days ?? 0;
-    const limit = (step: Step) => event.subtract({ days: step.days + earlier });
+    const sign = terms.side === 'before' ? -1 : 1;
+    const limit = ({ days }: Step) => event.add({ days: sign * days - earlier });
     const step = terms.steps.findLast((step) => came !== undefined && daysAfter(limit(step), came) > 0);
     if (!step || !came) return [];
     const dueOn = limit(step);
@@ -266,8 +268,10 @@ function why({ work, dueOn, daysLate }: LatePart): string {
 }
 
 function sentence(terms: Terms, { voice, for: selector }: { voice: Voice; for: ClauseHead['for'] }): string {
+  const event = terms.before === 'principal call' ? 'the performance' : sayEvent(terms.before);
   const steps = terms.steps.map(
-    ({ days, means }) => `later than ${sayLimit(days, terms.before)} ${sayMeans(means, terms, voice)}`,
+    ({ days, means }) =>
+      `later than ${sayDays(days)} ${terms.side} ${event} ${sayMeans(means, terms, voice)}`,
   );
   const harder = terms.harder.map(
     ({ difficulty, days }) => `${difficulty} works are wanted ${sayDays(days)} earlier`,
@@ -284,13 +288,6 @@ function sayMeans(means: Step['means'], { each }: Terms, voice: Voice): string {
   }
   if (means.as === 'may decline') return 'may be declined by the pianist';
   return `loses the hours of ${voice.list(means.of.map((id) => `“${id}”`))}`;
-}
-
-/** “two weeks before the performance”, “the day of the agreement”, “10 days after the start of the term”. */
-function sayLimit(days: number, before: Terms['before']): string {
-  const event = before === 'principal call' ? 'the performance' : sayEvent(before);
-  if (days === 0) return `the day of ${event}`;
-  return `${sayDays(Math.abs(days))} ${days > 0 ? 'before' : 'after'} ${event}`;
 }
 
 function sayDays(days: number): string {

@@ -175,5 +175,5 @@ function sayEnds({ over, upTo, unit }: Terms, of: string): string {
 
 function sayTime({ freeMinutes, increment, each }: Terms, voice: Voice): string {
   const free = freeMinutes === 0 ? '' : ` beyond ${voice.length(freeMinutes)} ${EACH_WAY[each]}`;
-  return increment === 1 ? free : `${free} ${voice.steps(increment)}`;
+  return increment === 1 ? free : `${free}, charged ${voice.steps(increment)}`;
 }

@@ -28,8 +28,12 @@ const GROUP_OF_PHASE: Readonly<Record<string, Group>> = {
   tax: 'tax',
 };
 
-/** By the last phase in which a kind works: what comes before prepares it. One that works in none speaks of paying. */
+/**
+ * By the last phase in which a kind works: what comes before prepares it. One that works in none speaks of paying, unless
+ * it chooses among ways of charging.
+ */
 export function groupOf(kind: Kind): Group {
+  if ('ways' in menu[kind]) return 'price';
   const phase = Object.keys(menu[kind].phases).findLast((phase) => GROUP_OF_PHASE[phase]);
   return (phase && GROUP_OF_PHASE[phase]) || 'paying';
 }
