@@ -48,6 +48,7 @@ export const tariffs = words({
   wordsDone: 'Done',
   unit_minutes: 'min',
   unit_share: '%',
+  unit_rate: '%',
   unit_count: '',
   unit_days: 'days',
   more: 'More',

@@ -2,6 +2,7 @@
 import { menu } from '@colla/rates';
 import { type KeyboardEvent, type ReactNode, useEffect, useRef } from 'react';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
+import type { Piece } from './blanks.ts';
 import { ClauseMore } from './clause-more.tsx';
 import { blanksOf, ClauseSentence, useSentence } from './clause-sentence.tsx';
 import type { ClauseDraft } from './draft.ts';
@@ -19,8 +20,6 @@ export interface ClauseCardProps {
   clause: ClauseDraft;
   /** Its place, counted from zero. */
   place: number;
-  /** What the clause says; undefined where it, or the tariff with it, cannot be read. */
-  says: string | undefined;
   filling: Filling;
   /** Has just been added: begins open, and in its first field. */
   fresh: boolean;
@@ -50,7 +49,7 @@ export function ClauseCard(props: ClauseCardProps) {
       aria-label={say('clauseLabel', { number, kind: kind.title })}
       onKeyDown={(event) => moveBy(event, handling)}
     >
-      <Folded {...props} at={at}>
+      <Folded {...props} at={at} says={sayOf(sentence.pieces)}>
         <p className="aside">{kind.title}</p>
         {sentence.pieces ? (
           <ClauseSentence clause={clause} at={at} sentence={sentence} filling={filling} onChange={onChange} />
@@ -71,7 +70,11 @@ function moveBy(event: KeyboardEvent, { onMove }: Handling): void {
   onMove(event.key === 'ArrowUp' ? -1 : 1);
 }
 
-function Folded(props: ClauseCardProps & { at: string; children: ReactNode }) {
+function sayOf(pieces: readonly Piece[] = []): string {
+  return pieces.map((piece) => (typeof piece === 'string' ? piece : piece.text)).join('');
+}
+
+function Folded(props: ClauseCardProps & { at: string; says: string; children: ReactNode }) {
   const { narrow, fresh, says, clause, filling, at, children } = props;
   if (!narrow) return children;
   const wrong = slipsAt(filling.slips, at) ?? slipsAt(filling.slips, at, { below: true });
@@ -79,7 +82,8 @@ function Folded(props: ClauseCardProps & { at: string; children: ReactNode }) {
     <details className="clause-card" open={fresh}>
       <summary>
         <span className="aside">{menu[clause.kind].title}</span>
-        <span className={wrong ? 'overdue' : undefined}>{says ?? wrong ?? say('unread')}</span>
+        <span>{says}</span>
+        {wrong && <span className="wrong">{wrong}</span>}
       </summary>
       {children}
     </details>

@@ -33,7 +33,8 @@ export function ClauseList({ draft, reading, reader, onChange }: ClauseListProps
   const status = useStatus();
   const { clauses } = draft;
   const take = (next: TariffDraft, said: string) => {
-    setAdded(next.clauses.find(({ key }) => !clauses.some((clause) => clause.key === key))?.key);
+    const fresh = next.clauses.find(({ key }) => !clauses.some((clause) => clause.key === key));
+    if (fresh) setAdded(fresh.key);
     status(said);
     onChange(next);
   };
@@ -71,7 +72,6 @@ export function ClauseList({ draft, reading, reader, onChange }: ClauseListProps
             <ClauseCard
               clause={clause}
               place={place}
-              says={reading.sentences.get(place)}
               filling={filling(clause)}
               fresh={clause.key === added}
               narrow={narrow}

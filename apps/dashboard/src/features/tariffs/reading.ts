@@ -1,6 +1,6 @@
-// What a draft says so far: each clause's sentence where it can be read, and what is wrong where it cannot.
+// What a draft says so far: the tariff that can be read of it, and what is wrong where it cannot.
 
-import { readTariff, sentenceOf, type Tariff } from '@colla/rates';
+import { readTariff, type Tariff } from '@colla/rates';
 import { refused } from '@colla/refusal';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { type TariffDraft, type WrittenDraft, writeDraft } from './draft.ts';
@@ -11,8 +11,6 @@ export interface Reading {
   readonly written: WrittenDraft;
   /** The clauses that can be read, as a tariff; undefined while its head cannot be. */
   readonly tariff: Tariff | undefined;
-  /** The sentence of each readable clause, by its place in the draft. */
-  readonly sentences: ReadonlyMap<number, string>;
   /** Everything wrong, one slip for each clause at most beyond what cannot be read as typed. */
   readonly slips: readonly Slip[];
 }
@@ -33,13 +31,7 @@ export function readDraft(draft: TariffDraft, reader: Reader): Reading {
   const unnamed: Slip[] = written.name === '' ? [{ pointer: '/name', detail: say('nameMissing') }] : [];
   const head = { ...written, name: written.name || say('nameField') };
   const read = readWhatReads(head, placed, brokenNames(written, broken));
-  const sentences = new Map(
-    read.tariff?.clauses.map((clause, index) => [
-      read.kept[index]?.place ?? index,
-      sentenceOf(clause, reader),
-    ]),
-  );
-  return { written, tariff: read.tariff, sentences, slips: [...unnamed, ...slips, ...read.slips] };
+  return { written, tariff: read.tariff, slips: [...unnamed, ...slips, ...read.slips] };
 }
 
 /** Leaves out one wrong clause after another until the rest can be read. */
@@ -47,13 +39,13 @@ function readWhatReads(
   head: WrittenDraft,
   placed: readonly Placed[],
   brokenNames: ReadonlySet<string>,
-): { tariff: Tariff | undefined; kept: readonly Placed[]; slips: Slip[] } {
+): { tariff: Tariff | undefined; slips: Slip[] } {
   const slips: Slip[] = [];
   const silenced = new Set(brokenNames);
   let kept = placed;
   for (;;) {
     const tariff = readTariff({ ...head, version: 1, clauses: kept.map(({ clause }) => clause) });
-    if (!refused(tariff)) return { tariff, kept, slips };
+    if (!refused(tariff)) return { tariff, slips };
     const index = placeIn(tariff.field ?? '');
     const wrong = index === undefined ? undefined : kept[index];
     // A clause that speaks of one which is itself wrong is not to blame.
@@ -61,7 +53,7 @@ function readWhatReads(
     const field = wrong ? (tariff.field ?? '').replace(/^\/clauses\/\d+/, '') : '';
     const pointer = wrong ? `/clauses/${wrong.place}${field}` : (tariff.field ?? '');
     if (!owed) slips.push({ pointer, detail: tariff.sentence });
-    if (!wrong) return { tariff: undefined, kept: [], slips };
+    if (!wrong) return { tariff: undefined, slips };
     silenced.add(wrong.clause.id);
     kept = kept.filter((other) => other !== wrong);
   }

@@ -86,7 +86,7 @@ function begun(shape: Shape, typed: Typed, reader: Reader): Typed {
   }
 }
 
-const BEGINNING = { amount: '10', minutes: 60, share: 5000, count: 1, days: 7, time: '20:00' };
+const BEGINNING = { amount: '10', minutes: 60, share: 5000, rate: 2000, count: 1, days: 7, time: '20:00' };
 
 function within(figure: number, { least, most }: { least: number; most: number }): number {
   return Math.min(Math.max(figure, least), most);
