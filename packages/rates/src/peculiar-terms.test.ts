@@ -429,7 +429,8 @@ describe('one price after another', () => {
           }),
           clause('music', 'late-score', {
             before: 'start of the term',
-            steps: [{ days: -10, means: { as: 'charge', amount: '10.00', per: 'week' } }],
+            side: 'after',
+            steps: [{ days: 10, means: { as: 'charge', amount: '10.00', per: 'week' } }],
           }),
         ],
         given: {
@@ -751,6 +752,36 @@ describe('pay and load', () => {
       ],
       given: { calls: ['10 × class 120'] },
       total: '640.00',
+    },
+  });
+});
+
+describe('keeping to what was agreed', () => {
+  const rehearsals = clause('rehearsals', 'fixed', { price: '50.00' }, { for: { calls: ['rehearsal'] } });
+  const bonus = sum('kept', '75.00', 'engagement', { for: { absences: { to: 0 } } });
+  const cancelling = clause('notice', 'cancellation', { scale: [], otherwise: { owes: 'nothing' } });
+  const third = clause(
+    'third',
+    'cancellation',
+    { scale: [], otherwise: { owes: 'share', share: 5000 } },
+    { for: { cancellations: { from: 3 } } },
+  );
+  const fall = (call: number, by: 'payer' | 'pianist') => ({ call, at: '2026-03-01T10:00', by });
+  holds({
+    'a pianist who misses nothing has 75 on top': {
+      clauses: [rehearsals, bonus],
+      given: { calls: ['3 × rehearsal 60'] },
+      total: '225.00',
+    },
+    'one who missed a call has not, nor is the call paid': {
+      clauses: [rehearsals, bonus],
+      given: { calls: ['3 × rehearsal 60'], fallen: [fall(1, 'pianist')] },
+      total: '100.00',
+    },
+    'two calls may be cancelled for nothing; where it is three, each of them costs half': {
+      clauses: [rehearsals, cancelling, third],
+      given: { calls: ['4 × rehearsal 60'], fallen: [fall(0, 'payer'), fall(1, 'payer'), fall(2, 'payer')] },
+      total: '125.00',
     },
   });
 });

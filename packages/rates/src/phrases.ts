@@ -58,6 +58,8 @@ function sayWhole(selector: Selector, voice: Voice): string[] {
     ...(selector.sharers ? [sayRange(selector.sharers, 'soloist')] : []),
     ...(selector.callsInAll ? [`${sayRange(selector.callsInAll, 'call')} in all`] : []),
     ...(selector.minutesInAll ? [`${sayRange(selector.minutesInAll, 'minute')} in all`] : []),
+    ...(selector.absences ? [`${sayRange(selector.absences, 'absence')} of the pianist`] : []),
+    ...(selector.cancellations ? [sayRange(selector.cancellations, 'cancellation')] : []),
     ...(selector.distance ? [sayDistance(selector.distance)] : []),
   ];
 }

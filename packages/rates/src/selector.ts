@@ -2,7 +2,7 @@
 // any of its words will do, or any figure of its range.
 
 import { dayAt, dayNumber, type Temporal, WEEKDAYS, weekWithin, whenOf } from '@colla/calendar';
-import { CALL_KINDS, type Call, REASONS } from '@colla/hours';
+import { CALL_KINDS, type Call, REASONS, type Who } from '@colla/hours';
 import { z } from 'zod';
 import { byDates, datesSchema } from './dates.ts';
 import { byHours, byRange, byWords, type Dimension, hoursSchema, rangeField } from './dimension.ts';
@@ -55,6 +55,8 @@ export const selectorSchema = z.strictObject({
   sharers: rangeField('Soloists who share it', 'count'),
   callsInAll: rangeField('Calls of the engagement', 'count'),
   minutesInAll: rangeField('Time of the engagement (minutes)', 'minutes'),
+  absences: rangeField('Calls the pianist missed', 'count'),
+  cancellations: rangeField('Calls the payer let fall', 'count'),
   distance: distanceSchema.optional().meta({ title: 'Farthest journey' }),
 });
 export type Selector = z.output<typeof selectorSchema>;
@@ -104,6 +106,8 @@ export const dimensions: Dimensions = {
   sharers: byRange((_, { sharers }) => sharers, { ofCall: false }),
   callsInAll: byRange((_, facts) => asAgreed(facts).length, { ofCall: false }),
   minutesInAll: byRange((_, facts) => minutesPlanned(facts), { ofCall: false }),
+  absences: byRange((_, facts) => letFallBy('pianist', facts), { ofCall: false }),
+  cancellations: byRange((_, facts) => letFallBy('payer', facts), { ofCall: false }),
   distance: byDistance,
 };
 
@@ -172,6 +176,11 @@ function asAgreed({ calls, offered }: Facts): Call[] {
 
 function minutesPlanned(facts: Facts): number {
   return asAgreed(facts).reduce((sum, { planned }) => sum + whenOf(planned).minutes, 0);
+}
+
+/** Calls that were agreed and that one side let fall. */
+function letFallBy(side: Who, facts: Facts): number {
+  return asAgreed(facts).filter(({ standing }) => 'by' in standing && standing.by === side).length;
 }
 
 /** Minutes of music in the programme. */
