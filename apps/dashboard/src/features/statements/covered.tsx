@@ -1,8 +1,10 @@
-// Hours that a department or presenter covers: granted, used, left, lapsed or lost, and which calls drew on them.
+// Hours that a department or presenter covers, and their own account: occasion by occasion what was granted, which calls
+// drew on it, what was left, lapsed or lost.
 import type { StatementJson } from '@colla/wire';
 import { statements as say } from '../../catalogue/statements.ts';
 import { CopyText, Hours, Opens } from '../../ui/index.ts';
-import { coveredText, drawsOf, type Reckoned, sentenceFor, usedShare } from './reckoning.ts';
+import { coveredText, grantName, grantSays, usedOf, usedShare } from './account.ts';
+import { type Reckoned, sentenceFor } from './reckoning.ts';
 
 type Drawn = StatementJson['entitlements'][number];
 
@@ -29,14 +31,36 @@ export function Covered({ drawn, of }: { drawn: Drawn; of: Reckoned }) {
       </span>
       {drawn.lost !== undefined && <p className="overdue">{say('lost', { why: drawn.lost })}</p>}
       {drawn.occasions && <p>{say('occasions', drawn.occasions)}</p>}
-      <Opens summary={<span>{say('drawnBy')}</span>}>
-        <ul>
-          {drawsOf(drawn, of).map((draw) => (
-            <li key={draw}>{draw}</li>
-          ))}
-        </ul>
+      <ul className="statement-lines">
+        {drawn.grants.map((grant, at) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: occasions stand in their order
+          <li key={at}>
+            <GrantView grant={grant} />
+          </li>
+        ))}
+      </ul>
+      <div>
         <CopyText text={() => coveredText(drawn, of)} />
-      </Opens>
+      </div>
     </section>
+  );
+}
+
+/** One occasion: what it granted, each call that drew on it, and what became of the rest. */
+function GrantView({ grant }: { grant: Drawn['grants'][number] }) {
+  const summary = (
+    <>
+      <span>{grantName(grant)}</span>
+      <span className="figure">{usedOf(grant)}</span>
+    </>
+  );
+  return (
+    <Opens summary={summary}>
+      <ol className="statement-account">
+        {grantSays(grant).map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ol>
+    </Opens>
   );
 }

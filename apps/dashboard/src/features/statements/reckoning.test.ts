@@ -6,15 +6,7 @@ import { given, readTariff, sentencesOf, statement } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { showStatement } from '@colla/wire';
 import { describe, expect, it } from 'vitest';
-import {
-  namedCalls,
-  partsOf,
-  type Reckoned,
-  sentenceFor,
-  uncharged,
-  usedShare,
-  whenOf,
-} from './reckoning.ts';
+import { namedCalls, partsOf, type Reckoned, sentenceFor, uncharged, whenOf } from './reckoning.ts';
 
 const pounds = granted(currency('GBP'));
 const tariff = granted(
@@ -62,10 +54,6 @@ it('a line says when its call was, and does not say twice what it was', () => {
 
 it('a jury that no clause prices is named', () => {
   expect(namedCalls(reckoned.statement.unpriced, reckoned)).toEqual(['Jury']);
-});
-
-it('seven and a half of thirty hours are a quarter of the bar', () => {
-  expect(usedShare({ granted: 1800, used: 450 })).toBe(25);
 });
 
 describe('journeys and costs', () => {

@@ -1,8 +1,6 @@
 // A statement put in order for a reader: by who pays, each line with its why.
 
 import type { StatementJson, StatementLineJson } from '@colla/wire';
-import { statements as say } from '../../catalogue/statements.ts';
-import { sayHours } from '../../locale.ts';
 
 /** A statement with what its lines open to. Calls and payers are named by whoever shows it. */
 export interface Reckoned {
@@ -68,29 +66,4 @@ export function uncharged({ statement, journeys = 0, costs = 0 }: Reckoned): ('j
     ...(journeys > 0 && !has('travel') ? (['journeys'] as const) : []),
     ...(costs > 0 && !has('cost') ? (['costs'] as const) : []),
   ];
-}
-
-/** How much of the hours covered is used, in hundredths of the whole, for a bar. */
-export function usedShare({ granted, used }: { granted: number; used: number }): number {
-  return granted === 0 ? 0 : Math.min(100, Math.round((used * 100) / granted));
-}
-
-type Drawn = StatementJson['entitlements'][number];
-
-/** Each call that drew on hours covered, and how much of them. */
-export function drawsOf({ draws }: Pick<Drawn, 'draws'>, { callNames }: Reckoned): string[] {
-  if (draws.length === 0) return [say('drawnByNone')];
-  return draws.map(({ call, minutes }) =>
-    say('draw', { call: callNames[call] ?? call, hours: sayHours(minutes) }),
-  );
-}
-
-/** The whole account of hours covered, as plain sentences. */
-export function coveredText(drawn: Drawn, of: Reckoned): string {
-  const told = (['granted', 'used', 'left', 'lapsed'] as const).map(
-    (part) => `${say(part)}: ${sayHours(drawn[part])} h.`,
-  );
-  const lost = drawn.lost === undefined ? [] : [say('lost', { why: drawn.lost })];
-  const sentence = sentenceFor(drawn.clause, of) ?? '';
-  return [sentence, ...told, ...lost, ...drawsOf(drawn, of)].filter(Boolean).join('\n');
 }
