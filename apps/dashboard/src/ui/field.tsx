@@ -89,7 +89,7 @@ export function TextField({
   onType,
   autoComplete = 'off',
   type = 'text',
-  suggestions,
+  suggestions = [],
   most = LONGEST_WORDS,
   ...field
 }: TextFieldProps) {
@@ -104,11 +104,11 @@ export function TextField({
             type={type}
             value={value}
             autoComplete={autoComplete}
-            list={suggestions ? list : undefined}
+            list={suggestions.length > 0 ? list : undefined}
             maxLength={most}
             onChange={(event) => onType(event.target.value)}
           />
-          {suggestions && (
+          {suggestions.length > 0 && (
             <datalist id={list}>
               {suggestions.map((suggestion) => (
                 <option key={suggestion} value={suggestion} />

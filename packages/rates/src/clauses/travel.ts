@@ -129,7 +129,7 @@ function chargeWay(way: Way, terms: Terms, desk: Desk, clause: ClauseHead): void
     desk.charge(clause, {
       ...of,
       category: 'travel',
-      what: `${by === 'time' ? 'Time under way' : 'Travel'}, ${sayWay(way)}`,
+      what: [by === 'time' ? 'Time under way' : 'Travel', ...sayWay(way)].join(', '),
       ...(terms.each === 'engagement' || !first ? {} : { on: first.on }),
       about: way.about === undefined ? by : `${way.about}:${by}`,
     });
@@ -137,12 +137,13 @@ function chargeWay(way: Way, terms: Terms, desk: Desk, clause: ClauseHead): void
 }
 
 /** “Home to Hall”, “Home to Hall to Home”; where one does not go on from the other, each of them. */
-function sayWay({ legs }: Way): string {
-  return legs
-    .map(({ from, to }, index) =>
-      legs[index - 1]?.to === from ? `to ${to}` : `${index > 0 ? 'and ' : ''}${from} to ${to}`,
-    )
-    .join(' ');
+function sayWay({ legs }: Way): string[] {
+  // A journey made up for an example has no places.
+  if (legs.some(({ from, to }) => from === '' || to === '')) return [];
+  const parts = legs.map(({ from, to }, index) =>
+    legs[index - 1]?.to === from ? `to ${to}` : `${index > 0 ? 'and ' : ''}${from} to ${to}`,
+  );
+  return [parts.join(' ')];
 }
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
@@ -166,7 +167,7 @@ function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }):
 const EACH_WAY = { journey: 'of each journey', day: 'of each day', engagement: 'of all journeys' } as const;
 
 function sayEnds({ over, upTo, unit }: Terms, of: string): string {
-  const words = unit === 'km' ? 'km' : 'miles';
+  const words = unit === 'km' ? 'km' : (upTo ?? over) === 1 ? 'mile' : 'miles';
   if (over === 0) return upTo === undefined ? '' : ` up to ${upTo} ${words} ${of}`.trimEnd();
   return (
     upTo === undefined ? ` beyond ${over} ${words} ${of}` : ` beyond ${over} and up to ${upTo} ${words} ${of}`

@@ -2,32 +2,31 @@
 // shown before it is said.
 import { localTime, Temporal } from '@colla/calendar';
 import { REASONS, type Reason, type Who } from '@colla/hours';
-import { toDecimal } from '@colla/money';
 import { readTariff } from '@colla/rates';
 import { refused } from '@colla/refusal';
-import type { CallJson, EngagementJson, OrganisationJson } from '@colla/wire';
+import type { CallJson, EngagementJson, EngagementWholeJson, OrganisationJson } from '@colla/wire';
 import { useState } from 'react';
 import { useSend } from '../../books.ts';
 import { headWord, engagements as say } from '../../catalogue/engagements.ts';
-import { sayMoney } from '../../locale.ts';
 import {
   Button,
   Choice,
   DayField,
   Dialog,
-  Figure,
+  Filled,
   Form,
   Options,
   TimeField,
   useStatus,
 } from '../../ui/index.ts';
+import { DifferenceAmount, StatementAmount, type Under } from './explaining.tsx';
 import { factsOf } from './facts.ts';
 import { type Fall, fallOf } from './falling.ts';
 import { callName, sayReason } from './names.ts';
 import { clock } from './spans.ts';
 
 interface FallDialogProps {
-  engagement: EngagementJson;
+  engagement: EngagementWholeJson;
   organisation: OrganisationJson;
   /** One call; everything that has not begun where left out. */
   call?: CallJson | undefined;
@@ -67,7 +66,7 @@ export function FallDialog({ engagement, organisation, call, missed = false, onC
     <Dialog title={say(missed ? 'missTitle' : 'fallTitle', { what })} onClose={onClose}>
       <Form problem={sending.problem} onSubmit={keep} foot={foot}>
         <WordFields word={word} missed={missed} onChange={(to) => setWord({ ...word, ...to })} />
-        <FallView fall={fall} engagement={engagement} />
+        <FallView fall={fall} engagement={engagement} organisation={organisation} />
       </Form>
     </Dialog>
   );
@@ -112,27 +111,32 @@ function previewOf(
   return fallOf(factsOf(engagement, organisation), { tariff, locale: organisation.locale }, word, now);
 }
 
-function FallView({ fall, engagement }: { fall: Fall | undefined; engagement: EngagementJson }) {
+interface FallViewProps extends Pick<FallDialogProps, 'engagement' | 'organisation'> {
+  fall: Fall | undefined;
+}
+
+function FallView({ fall, engagement, organisation }: FallViewProps) {
   if (!fall) return engagement.agreement ? null : <p>{say('fallFree')}</p>;
   const { before, after, why, clauses } = fall;
   const sentences = engagement.agreement?.sentences.filter(({ clause }) => clauses.includes(clause)) ?? [];
+  const under = { tariff, engagement, organisation };
   return (
     <div aria-live="polite">
       <dl className="engagement-sums">
         <div>
           <dt>{say('fallBefore')}</dt>
           <dd>
-            <Figure amount={toDecimal(before.total, before.currency)} currency={before.currency} />
+            <StatementAmount what={say('fallBefore')} of={before} under={under} />
           </dd>
         </div>
         <div className="engagement-whole">
           <dt>{say('fallAfter')}</dt>
           <dd>
-            <Figure amount={toDecimal(after.total, after.currency)} currency={after.currency} />
+            <StatementAmount what={say('fallAfter')} of={after} under={under} />
           </dd>
         </div>
       </dl>
-      <p>{sayCost(fall)}</p>
+      <Cost fall={fall} under={under} />
       {sentences.map(({ clause, sentence }) => (
         <blockquote key={clause} className="engagement-clause">
           {sentence}
@@ -143,9 +147,23 @@ function FallView({ fall, engagement }: { fall: Fall | undefined; engagement: En
   );
 }
 
-function sayCost({ after: { currency }, cost }: Fall): string {
-  const amount = sayMoney(toDecimal(cost, currency), currency);
-  return cost > 0n ? say('fallCosts', { amount }) : say('fallCostsNothing');
+function Cost({ fall: { after, withoutThem, cost }, under }: { fall: Fall; under: Under }) {
+  if (cost <= 0n) return <p>{say('fallCostsNothing')}</p>;
+  const amount = (
+    <DifferenceAmount
+      what={say('fallCostOf')}
+      of={after}
+      less={withoutThem}
+      names={[say('fallAfter'), say('fallWithout')]}
+      under={under}
+      said
+    />
+  );
+  return (
+    <p>
+      <Filled text={say('fallCosts')} values={{ amount }} />
+    </p>
+  );
 }
 
 interface WordFieldsProps {

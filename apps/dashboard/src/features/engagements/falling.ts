@@ -17,6 +17,8 @@ export interface Fall {
   /** The statements without and with the word. */
   readonly before: Statement;
   readonly after: Statement;
+  /** The statement with the word, as if the fallen calls had never been asked for. */
+  readonly withoutThem: Statement;
   /** What the fallen calls alone leave to pay, tax with it: minor units. */
   readonly cost: bigint;
   /** How the fallen calls were judged, in words: “cancelled 30 h before the exam”. */
@@ -32,14 +34,15 @@ export function fallOf(facts: Facts, terms: Terms, word: Word, asOf: Temporal.Zo
     fallen.has(call.id) ? { ...call, standing: standingAfter(word, call.standing.is === 'agreed') } : call,
   );
   const after = statement({ ...facts, calls }, terms, asOf);
+  const kept = facts.calls.filter(({ id }) => !fallen.has(id));
+  const withoutThem = statement({ ...facts, calls: kept }, terms, asOf);
   const judged = after.fallen.filter(({ call }) => fallen.has(call));
   const once = (words: readonly string[]) => [...new Set(words)];
   return {
     before: statement(facts, terms, asOf),
     after,
-    cost:
-      after.total -
-      statement({ ...facts, calls: facts.calls.filter(({ id }) => !fallen.has(id)) }, terms, asOf).total,
+    withoutThem,
+    cost: after.total - withoutThem.total,
     why: once(judged.map(({ why }) => why)),
     clauses: once(judged.map(({ clause }) => clause)),
   };

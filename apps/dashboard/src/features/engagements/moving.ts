@@ -17,15 +17,24 @@ export interface Shifted {
   /** The statements without and with the move. */
   readonly before: Statement;
   readonly after: Statement;
-  /** The clauses that charge something else for it, in the order of their lines. */
-  readonly clauses: readonly string[];
+  /** The lines that come to something else, those that fall away with nothing. */
+  readonly changes: readonly Change[];
+}
+
+/** One line as it would read, and by how much it differs in minor units. */
+export interface Change {
+  readonly clause: string;
+  readonly key: string;
+  readonly what: string;
+  readonly arithmetic: string;
+  readonly more: bigint;
 }
 
 /** What the engagement comes to before and after. Pure; nothing is kept. */
 export function shiftOf(facts: Facts, terms: Terms, shift: Shift, asOf: Temporal.ZonedDateTime): Shifted {
   const before = statement(facts, terms, asOf);
   const after = statement(withShift(facts, shift), terms, asOf);
-  return { before, after, clauses: changed(before, after) };
+  return { before, after, changes: changesOf(before, after) };
 }
 
 function withShift(facts: Facts, { call: id, to, at, by }: Shift): Facts {
@@ -35,8 +44,14 @@ function withShift(facts: Facts, { call: id, to, at, by }: Shift): Facts {
   return { ...facts, calls, moves: was && by ? [...moves, { call: id, was, at, by }] : moves };
 }
 
-function changed(before: Statement, after: Statement): string[] {
+function changesOf(before: Statement, after: Statement): Change[] {
   const stood = new Map(before.lines.map(({ key, amount }) => [key, amount]));
-  const differ = after.lines.filter(({ key, amount }) => stood.get(key) !== amount);
-  return [...new Set(differ.map(({ clause }) => clause))];
+  const stands = new Set(after.lines.map(({ key }) => key));
+  const gone = before.lines.filter(({ key }) => !stands.has(key));
+  return [
+    ...after.lines.map((line) => ({ ...line, more: line.amount - (stood.get(line.key) ?? 0n) })),
+    ...gone.map((line) => ({ ...line, more: -line.amount })),
+  ]
+    .filter(({ more }) => more !== 0n)
+    .map(({ clause, key, what, arithmetic, more }) => ({ clause, key, what, arithmetic, more }));
 }

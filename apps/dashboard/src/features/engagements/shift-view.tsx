@@ -1,6 +1,6 @@
 // Whose wish it is that an agreed call moves, and what that would come to, before it is kept.
 import { localTime, span, Temporal } from '@colla/calendar';
-import { toDecimal } from '@colla/money';
+import { type Currency, toDecimal } from '@colla/money';
 import { readTariff } from '@colla/rates';
 import { refused } from '@colla/refusal';
 import type { EngagementJson, OrganisationJson } from '@colla/wire';
@@ -69,27 +69,23 @@ function shiftedIn({ engagement, organisation, call, row, word }: Asking): Shift
 }
 
 function Consequence({ of, engagement }: { of: Shifted; engagement: EngagementJson }) {
-  const { before, after, clauses } = of;
+  const { before, after, changes } = of;
   const { currency } = before;
-  const text = (amount: bigint) => toDecimal(amount, currency);
-  const sentences = engagement.agreement?.sentences.filter(({ clause }) => clauses.includes(clause)) ?? [];
-  if (before.total === after.total && sentences.length === 0)
-    return <p>{say('shiftNothing', { total: sayMoney(text(before.total), currency) })}</p>;
+  if (before.total === after.total && changes.length === 0)
+    return <p>{say('shiftNothing', { total: sayMoney(toDecimal(before.total, currency), currency) })}</p>;
+  // Tax inside the prices is in the lines already.
+  const tax = after.total - before.total - changes.reduce((sum, { more }) => sum + more, 0n);
+  const speak = new Set(changes.map(({ clause }) => clause));
+  const sentences = engagement.agreement?.sentences.filter(({ clause }) => speak.has(clause)) ?? [];
   return (
     <>
       <dl className="engagement-sums">
-        <div>
-          <dt>{say('shiftBefore')}</dt>
-          <dd>
-            <Figure amount={text(before.total)} currency={currency} />
-          </dd>
-        </div>
-        <div className="engagement-whole">
-          <dt>{say('shiftAfter')}</dt>
-          <dd>
-            <Figure amount={text(after.total)} currency={currency} />
-          </dd>
-        </div>
+        <Sum name={say('shiftBefore')} amount={before.total} currency={currency} />
+        {changes.map(({ key, what, arithmetic, more }) => (
+          <Sum key={key} name={what} told={arithmetic} amount={more} currency={currency} />
+        ))}
+        {tax !== 0n && <Sum name={say('taxesDiffer')} amount={tax} currency={currency} />}
+        <Sum name={say('shiftAfter')} amount={after.total} currency={currency} whole />
       </dl>
       {sentences.map(({ clause, sentence }) => (
         <blockquote key={clause} className="engagement-clause">
@@ -97,5 +93,27 @@ function Consequence({ of, engagement }: { of: Shifted; engagement: EngagementJs
         </blockquote>
       ))}
     </>
+  );
+}
+
+interface SumProps {
+  name: string;
+  told?: string;
+  amount: bigint;
+  currency: Currency;
+  whole?: boolean;
+}
+
+function Sum({ name, told, amount, currency, whole = false }: SumProps) {
+  return (
+    <div className={whole ? 'engagement-whole' : undefined}>
+      <dt>
+        {name}
+        {told && <span className="aside engagement-told">{told}</span>}
+      </dt>
+      <dd>
+        <Figure amount={toDecimal(amount, currency)} currency={currency} />
+      </dd>
+    </div>
   );
 }

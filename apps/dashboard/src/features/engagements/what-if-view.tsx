@@ -1,61 +1,66 @@
 // What if: what one call would come to cancelled, moved, longer, with late music or paid late; and what cancelling it
 // all costs when.
 import type { Temporal } from '@colla/calendar';
-import { cancellationCurve, type Facts, readTariff, statement, type Terms } from '@colla/rates';
+import {
+  cancellationCurve,
+  type Facts,
+  readTariff,
+  type Statement,
+  statement,
+  type Terms,
+} from '@colla/rates';
 import { refused } from '@colla/refusal';
 import type { EngagementWholeJson, OrganisationJson } from '@colla/wire';
 import { useMemo, useState } from 'react';
 import { whatIf as say } from '../../catalogue/what-if.ts';
 import { Choice, Opens, Part, type Why } from '../../ui/index.ts';
 import { CurveView } from './curve-view.tsx';
+import { type Under, useExplaining } from './explaining.tsx';
 import { factsOf } from './facts.ts';
 import { callName } from './names.ts';
-import { type Priced, pricedHere } from './priced.ts';
 import { callsAhead, casesOf } from './what-if.ts';
 import { askedOfCall, debtsOf, questionOf, startAsking } from './what-if-asked.ts';
 import './what-if.css';
 import { WhatIfFields } from './what-if-fields.tsx';
 import { WhatIfTable } from './what-if-table.tsx';
 
-/** How the page explains a statement, and what cancelling everything would leave of it. */
-export interface WhatIfWhys {
-  readonly whole: (of: Priced) => Why;
-  readonly cancelled: (of: Priced) => Why;
-}
-
 interface WhatIfProps {
   engagement: EngagementWholeJson;
   organisation: OrganisationJson;
   now: Temporal.ZonedDateTime;
-  whys: WhatIfWhys;
 }
 
 /** Only for what is agreed and still ahead. */
-export function WhatIf({ engagement, organisation, now, whys }: WhatIfProps) {
+export function WhatIf({ engagement, organisation, now }: WhatIfProps) {
   const { agreement } = engagement;
   const { locale } = organisation;
   const read = useMemo(() => agreement && readTariff(agreement.written), [agreement]);
   const facts = useMemo(() => factsOf(engagement, organisation), [engagement, organisation]);
   if (!read || refused(read) || engagement.stage !== 'agreed') return null;
   if (callsAhead(facts, now).length === 0) return null;
-  const terms = { tariff: read, locale };
-  const priced = (of: ReturnType<typeof statement>) =>
-    pricedHere({ tariff: read, statement: of }, engagement, organisation);
   return (
     <Part title={say('title')}>
       <p className="aside">{say('under')}</p>
-      <Answers engagement={engagement} facts={facts} terms={terms} now={now} priced={priced} whys={whys} />
+      <Answers
+        facts={facts}
+        terms={{ tariff: read, locale }}
+        now={now}
+        under={{ tariff: read, engagement, organisation }}
+      />
     </Part>
   );
 }
 
-interface AnswersProps extends Pick<WhatIfProps, 'engagement' | 'now' | 'whys'> {
+interface AnswersProps {
   facts: Facts;
   terms: Terms;
-  priced: (of: ReturnType<typeof statement>) => Priced;
+  now: Temporal.ZonedDateTime;
+  under: Under;
 }
 
-function Answers({ engagement, facts, terms, now, priced, whys }: AnswersProps) {
+function Answers({ facts, terms, now, under }: AnswersProps) {
+  const { engagement } = under;
+  const { whole, cancelled } = useExplaining(under);
   const ahead = callsAhead(facts, now);
   const [next] = ahead;
   const [draft, setDraft] = useState(() => next && startAsking(next));
@@ -80,20 +85,21 @@ function Answers({ engagement, facts, terms, now, priced, whys }: AnswersProps) 
       </Opens>
       <WhatIfTable
         cases={casesOf(facts, terms, questionOf(draft, call, debts), at)}
-        whole={(of) => whys.whole(priced(of))}
+        whole={whole}
         sentences={engagement.agreement?.sentences ?? []}
       />
-      <Curve facts={facts} terms={terms} now={now} until={next.planned.start} priced={priced} whys={whys} />
+      <Curve facts={facts} terms={terms} now={now} until={next.planned.start} cancelled={cancelled} />
     </>
   );
 }
 
-interface CurveProps extends Omit<AnswersProps, 'engagement'> {
+interface CurveProps extends Omit<AnswersProps, 'under'> {
   /** When the first call begins. */
   until: Temporal.ZonedDateTime;
+  cancelled: (of: Statement) => Why;
 }
 
-function Curve({ facts, terms, now, until, priced, whys }: CurveProps) {
+function Curve({ facts, terms, now, until, cancelled }: CurveProps) {
   const from = now.withTimeZone(until.timeZoneId);
   // Once it begins it cannot be cancelled any more.
   const curve = cancellationCurve(facts, terms, { from, until: until.subtract({ milliseconds: 1 }) });
@@ -102,7 +108,7 @@ function Curve({ facts, terms, now, until, priced, whys }: CurveProps) {
       curve={curve}
       until={until}
       currency={terms.tariff.currency}
-      whyOf={({ from }) => whys.cancelled(priced(statement(facts, terms, from)))}
+      whyOf={({ from }) => cancelled(statement(facts, terms, from))}
     />
   );
 }

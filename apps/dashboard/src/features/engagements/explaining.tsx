@@ -1,0 +1,73 @@
+// Amounts of statements that were worked out here: each opens to its whole statement, or to what lies between two. The
+// page says how a statement is explained, since features do not know one another.
+import { toDecimal } from '@colla/money';
+import type { Statement, Tariff } from '@colla/rates';
+import type { EngagementWholeJson, OrganisationJson } from '@colla/wire';
+import { createContext, type ReactNode, use } from 'react';
+import { Amount, addedUp, type Why, WhyView } from '../../ui/index.ts';
+import { type Priced, pricedHere } from './priced.ts';
+
+/** How the page explains a statement, and what cancelling everything would leave of it. */
+export interface Explain {
+  readonly whole: (of: Priced) => Why;
+  readonly cancelled: (of: Priced) => Why;
+}
+
+const total = ({ statement: { total, currency } }: Priced): Why => ({ what: '', amount: total, currency });
+const Explaining = createContext<Explain>({ whole: total, cancelled: total });
+
+export function WithExplaining({ how, children }: { how: Explain; children: ReactNode }) {
+  return <Explaining value={how}>{children}</Explaining>;
+}
+
+/** What a statement was made under, and for whom. */
+export interface Under {
+  readonly tariff: Tariff;
+  readonly engagement: EngagementWholeJson;
+  readonly organisation: OrganisationJson;
+}
+
+/** Explains statements made under these terms. */
+export function useExplaining({ tariff, engagement, organisation }: Under) {
+  const { whole, cancelled } = use(Explaining);
+  const priced = (statement: Statement) => pricedHere({ tariff, statement }, engagement, organisation);
+  return {
+    whole: (of: Statement) => whole(priced(of)),
+    cancelled: (of: Statement) => cancelled(priced(of)),
+  };
+}
+
+interface StatementAmountProps {
+  what: string;
+  of: Statement;
+  under: Under;
+  /** In a sentence that says what it is. */
+  said?: boolean;
+}
+
+/** The total of a statement. */
+export function StatementAmount({ what, of, under, said = false }: StatementAmountProps) {
+  const { whole } = useExplaining(under);
+  const { currency } = of;
+  const later = () => <WhyView why={{ ...whole(of), what }} />;
+  return <Amount why={{ what, amount: toDecimal(of.total, currency), currency, later }} said={said} />;
+}
+
+interface DifferenceProps extends StatementAmountProps {
+  less: Statement;
+  /** What the two are called. */
+  names: readonly [of: string, less: string];
+}
+
+/** By how much one statement is more than another. */
+export function DifferenceAmount({ what, of, less, names, under, said = false }: DifferenceProps) {
+  const { whole } = useExplaining(under);
+  const { currency } = of;
+  const difference = { what, amount: toDecimal(of.total - less.total, currency), currency };
+  const later = () => {
+    const off = { ...whole(less), what: names[1], amount: toDecimal(-less.total, currency) };
+    const parts = [{ ...whole(of), what: names[0] }, off];
+    return <WhyView why={{ ...difference, arithmetic: addedUp(parts, difference), parts }} />;
+  };
+  return <Amount why={{ ...difference, later }} said={said} />;
+}
