@@ -100,9 +100,11 @@ const factsOf = (calls: fc.Arbitrary<Omit<Call, 'id'>[]>): fc.Arbitrary<Facts> =
       moved: fc.array(fc.record({ which: fc.nat(), at: instant, was: instant }), { maxLength: 3 }),
       came: fc.option(fc.integer({ min: -40, max: 40 }), { nil: undefined }),
       offered: fc.boolean(),
+      rolledOver: fc.option(fc.record({ covered: fc.nat(300) }), { nil: undefined }),
     })
-    .map(({ works, legs, costs, moved, came, ...rest }) => ({
+    .map(({ works, legs, costs, moved, came, rolledOver, ...rest }) => ({
       ...rest,
+      ...(rolledOver ? { rolledOver } : {}),
       moves: movesOf(rest.calls, moved),
       terms: [spring],
       askedAt: midnight.subtract({ days: 3 }),

@@ -7,9 +7,9 @@ import { readTariff, type Tariff, type WrittenClause } from '../src/tariff.ts';
 import { kinds, minutes } from './facts.ts';
 
 export const money = fc.constantFrom('GBP', 'JPY', 'KWD').map((code) => granted(currency(code)));
-const amount = (of: Currency, most = 50_000) =>
+export const amount = (of: Currency, most = 50_000) =>
   fc.integer({ min: 0, max: most }).map((minor) => toDecimal(BigInt(minor), of));
-const share = fc.integer({ min: 0, max: 10_000 });
+export const share = fc.integer({ min: 0, max: 10_000 });
 const each = fc.constantFrom('call', 'day', 'week', 'month', 'term', 'engagement');
 const someKinds = fc.subarray([...kinds], { minLength: 1 });
 export const clause = (
@@ -64,6 +64,7 @@ export const pools = (of: Currency): fc.Arbitrary<WrittenClause[]> =>
           minutes: minutes(400),
           price: amount(of),
           each,
+          rollsOver: fc.boolean(),
           calls: fc.option(fc.integer({ min: 1, max: 4 }), { nil: undefined }),
           inARow: fc.option(fc.integer({ min: 1, max: 3 }), { nil: undefined }),
           first: fc.option(someKinds, { nil: undefined }),
@@ -89,7 +90,16 @@ export const pools = (of: Currency): fc.Arbitrary<WrittenClause[]> =>
       ),
     })
     .map(({ covered, pack }) => [
-      ...(covered ? [clause('covered', 'entitlement', covered, { payer: 'department' })] : []),
+      ...(covered
+        ? [
+            clause(
+              'covered',
+              'entitlement',
+              { ...covered, rollsOver: covered.rollsOver && covered.each !== 'call' },
+              { payer: 'department' },
+            ),
+          ]
+        : []),
       ...(pack ? [clause('pack', 'package', { what: 'Package', ...pack }, { payer: 'student' })] : []),
     ]);
 
@@ -245,61 +255,7 @@ export const journeys = (of: Currency): fc.Arbitrary<WrittenClause[]> =>
     })
     .map(({ travel, handling }) => [clause('way', 'travel', travel), clause('costs', 'cost', { handling })]);
 
-/** A scale that descends: the longer the notice, the smaller the share. */
-export const descending = fc
-  .record({
-    clock: fc.constantFrom('hours', 'days', 'working-days'),
-    of: fc.constantFrom('call', 'engagement'),
-    befores: fc.uniqueArray(fc.integer({ min: 0, max: 200 }), { maxLength: 4 }),
-    shares: fc.array(share, { minLength: 6, maxLength: 6 }),
-  })
-  .map(({ clock, of, befores, shares }) => {
-    const [otherwise = 0, ...steps] = shares.toSorted((a, b) => b - a);
-    const scale = befores
-      .toSorted((a, b) => a - b)
-      .map((before, index) => ({ before, owes: { owes: 'share', share: steps[index] ?? 0 } }))
-      .toReversed();
-    return clause('notice', 'cancellation', {
-      clock,
-      of,
-      scale,
-      otherwise: { owes: 'share', share: otherwise },
-      noShow: { owes: 'all' },
-    });
-  });
-
-/** A scale of any steps, in any order of what they leave: a share, a sum, the deposit. */
-export const uneven = (of: Currency): fc.Arbitrary<WrittenClause[]> => {
-  const owes = fc.oneof(
-    share.map((share) => ({ owes: 'share', share })),
-    amount(of).map((amount) => ({ owes: 'amount', amount })),
-    fc.constant({ owes: 'deposit' }),
-  );
-  return fc
-    .record({ before: fc.integer({ min: 1, max: 200 }), early: owes, late: owes, deposit })
-    .map(({ before, early, late, deposit }) => [
-      deposit,
-      clause('notice', 'cancellation', { scale: [{ before, owes: early }], otherwise: late }),
-    ]);
-};
-
-export const shared = fc
-  .array(fc.integer({ min: 0, max: 7 }), { minLength: 2, maxLength: 5 })
-  .filter((parts) => parts.some((part) => part > 0))
-  .map((among) =>
-    clause('split', 'split', { among: among.map((parts, index) => ({ payer: `payer ${index}`, parts })) }),
-  );
-
-export const taxed = (rounding: 'per total' | 'per line') =>
-  fc
-    .record({ rate: fc.integer({ min: 0, max: 3000 }), inside: fc.boolean() })
-    .map((terms) => clause('tax', 'tax', { name: 'VAT', rounding, ...terms }));
-
-export const deposit = share.map((of) =>
-  clause('deposit', 'deposit', { of: { as: 'share', share: of }, due: [{ event: 'agreement', days: 3 }] }),
-);
-
-type Part = (of: Currency) => fc.Arbitrary<WrittenClause[]>;
+export type Part = (of: Currency) => fc.Arbitrary<WrittenClause[]>;
 export const certainly =
   (part: fc.Arbitrary<WrittenClause>): Part =>
   () =>
@@ -317,17 +273,3 @@ export const tariffWith = (...parts: Part[]): fc.Arbitrary<Tariff> =>
 export function tariffOf(of: Currency, clauses: readonly WrittenClause[]): Tariff {
   return granted(readTariff({ name: 'Dealt', currency: of, version: 1, from: '2026-01-01', clauses }));
 }
-
-/** Anything at all. */
-export const tariff = tariffWith(
-  prices,
-  pools,
-  premiums,
-  circumstances,
-  sums,
-  journeys,
-  one(descending),
-  one(shared),
-  one(taxed('per line')),
-  one(deposit),
-);

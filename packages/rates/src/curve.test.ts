@@ -4,7 +4,7 @@ import { Temporal } from '@colla/calendar';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { facts, instant } from '../dealt/facts.ts';
-import { tariff } from '../dealt/tariffs.ts';
+import { tariff } from '../dealt/settling.ts';
 import { cancellationCurve, costAt } from './curve.ts';
 import { given } from './given.ts';
 import { POUNDS, pounds, tariffOf } from './priced.ts';

@@ -6,9 +6,10 @@ import { groupsOf } from './groups.ts';
 import { CATEGORIES, type Line } from './line.ts';
 import type { Voice } from './voice.ts';
 
-/** What of a line a tax is on. */
-interface Charged {
+/** What a tax is on: of a line, what one clause charges (a cancellation's line may stand for several). */
+export interface Charged {
   readonly line: Line;
+  readonly clause: string;
   readonly amount: bigint;
 }
 
@@ -42,30 +43,25 @@ export function taxSums(levies: readonly Levy[], voice: Voice): TaxSum[] {
   );
 }
 
-/** Of several rates of one tax no two are on the same: the closer takes its charges, the others what is left of them. */
+/** Of several rates of one tax no two are on the same: the closer takes its charges, and leaves the others the rest. */
 function eachItsOwn(levies: readonly Levy[]): Levy[] {
-  const taken = new Map<string, Map<Line, bigint>>();
+  const taken = new Set<string>();
   const settled = new Map<string, Levy>();
   for (const levy of levies.toSorted((one, other) => one.closeness - other.closeness)) {
-    const sofar = taken.get(levy.name.toLowerCase()) ?? new Map<Line, bigint>();
-    const charges = levy.charges.flatMap((charge) => leftOf(charge, sofar.get(charge.line)));
-    for (const { line, amount } of charges) sofar.set(line, (sofar.get(line) ?? 0n) + amount);
-    taken.set(levy.name.toLowerCase(), sofar);
-    settled.set(levy.clause, { ...levy, limited: levy.limited || sofar.size > charges.length, charges });
+    const markOf = (charge: Charged) => `${levy.name.toLowerCase()} ${idOf(charge)}`;
+    const charges = levy.charges.filter((charge) => !taken.has(markOf(charge)));
+    for (const charge of charges) taken.add(markOf(charge));
+    settled.set(levy.clause, {
+      ...levy,
+      limited: levy.limited || charges.length < levy.charges.length,
+      charges,
+    });
   }
   return levies.map((levy) => settled.get(levy.clause) ?? levy);
 }
 
-/** What a closer rate leaves of a charge: all where it is not on its line, nothing where it has the whole line. */
-function leftOf({ line, amount }: Charged, taken: bigint | undefined): Charged[] {
-  if (taken === undefined) return [{ line, amount }];
-  const left = smaller(amount, line.amount - taken);
-  return left === 0n ? [] : [{ line, amount: left }];
-}
-
-function smaller(one: bigint, other: bigint): bigint {
-  const size = (amount: bigint) => (amount < 0n ? -amount : amount);
-  return size(one) < size(other) ? one : other;
+function idOf({ line, clause }: Charged): string {
+  return `${line.key} ${clause}`;
 }
 
 /** All taxes of the statement, and who reads of them. */
@@ -93,8 +89,12 @@ function taxSum(levy: Levy, charges: readonly Charged[], payer: string, round: R
 
 /** What a tax comes to on some charges, rounded line by line or once. */
 function taxOn(levy: Levy, charges: readonly Charged[], taxes: readonly Levy[]): bigint {
-  if (levy.rounding === 'per line' && charges.length > 1)
-    return charges.reduce((sum, charge) => sum + taxOn(levy, [charge], taxes), 0n);
+  const documents =
+    levy.rounding === 'per line' ? [...groupsOf(charges, ({ line }) => line).values()] : [charges];
+  return documents.reduce((sum, some) => sum + taxOnce(levy, some, taxes), 0n);
+}
+
+function taxOnce(levy: Levy, charges: readonly Charged[], taxes: readonly Levy[]): bigint {
   if (levy.inside) return insideOf(levy, charges, taxes);
   return divideRounded(baseOf(levy, charges, taxes) * millionths(levy), MILLION);
 }
@@ -112,11 +112,10 @@ function under({ onTopOf, inside }: Levy, taxes: readonly Levy[]): Levy[] {
   return taxes.filter((other) => onTopOf.includes(other.clause) && other.inside === inside);
 }
 
+/** Of some charges those that another tax is on as well. */
 function onBoth(charges: readonly Charged[], other: Levy): Charged[] {
-  return charges.flatMap(({ line, amount }) => {
-    const there = other.charges.find((charge) => charge.line === line);
-    return there ? [{ line, amount: smaller(amount, there.amount) }] : [];
-  });
+  const theirs = new Set(other.charges.map(idOf));
+  return charges.filter((charge) => theirs.has(idOf(charge)));
 }
 
 /** The taxes inside the same prices that this one is not reckoned on top of: they are no part of its base. */
@@ -145,8 +144,9 @@ interface Priced {
 }
 
 function priced(charges: readonly Charged[], taxes: readonly Levy[]): Priced[] {
-  const insideIn = ({ line }: Charged) =>
-    taxes.filter((tax) => tax.inside && tax.charges.some((one) => one.line === line));
+  const inside = taxes.filter((tax) => tax.inside);
+  const ids = inside.map((tax) => new Set(tax.charges.map(idOf)));
+  const insideIn = (charge: Charged) => inside.filter((_, index) => ids[index]?.has(idOf(charge)));
   const groups = groupsOf(charges, (charge) =>
     insideIn(charge)
       .map(({ clause }) => clause)
@@ -184,7 +184,8 @@ function sumOf(charges: readonly Charged[]): bigint {
 
 /** “20 % × 45.00”, “9.5 % × (45.00 + 2.25)”, “120.00 × 20 / 120”. */
 function sayHow(levy: Levy, charges: readonly Charged[], { taxes, voice }: Round): string {
-  const byLine = levy.rounding === 'per line' && charges.length > 1 ? ', line by line' : '';
+  const lines = new Set(charges.map(({ line }) => line)).size;
+  const byLine = levy.rounding === 'per line' && lines > 1 ? ', line by line' : '';
   if (levy.inside) {
     const parts = priced(charges, taxes).map(({ price, inside }) => {
       const [share, whole] = [shareOf(levy, inside), wholeOf(inside)].map((of) =>

@@ -6,41 +6,26 @@ import { fromDecimal, minorDigits, toDecimal } from '@colla/money';
 import { granted, refused } from '@colla/refusal';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { callArb, facts, instant, midnight, minutes, played, playedFacts } from '../dealt/facts.ts';
+import { callArb, facts, instant, minutes, played, playedFacts } from '../dealt/facts.ts';
+import { asOf, cancelled, holds, price, sum } from '../dealt/holds.ts';
+import { deposit, descending, shared, tariff, taxed, uneven } from '../dealt/settling.ts';
 import {
   certainly,
   clause,
-  deposit,
-  descending,
   journeys,
   money,
   one,
   pools,
   premiums,
   prices,
-  shared,
   sums,
-  tariff,
   tariffOf,
   tariffWith,
-  taxed,
-  uneven,
 } from '../dealt/tariffs.ts';
 import type { Facts } from './facts.ts';
 import type { Line } from './line.ts';
-import { type Statement, statement } from './statement.ts';
-import { readTariff, type Tariff } from './tariff.ts';
-
-const asOf = midnight.add({ days: 20 });
-const sum = (amounts: readonly bigint[]) => amounts.reduce((sum, amount) => sum + amount, 0n);
-const price = (facts: Facts, tariff: Tariff) => statement(facts, { tariff, locale: 'en-GB' }, asOf);
-
-function holds<Dealt extends [unknown, ...unknown[]]>(
-  dealt: { [Key in keyof Dealt]: fc.Arbitrary<Dealt[Key]> },
-  truth: (...values: Dealt) => void,
-): void {
-  fc.assert(fc.property(...dealt, truth), { numRuns: 150 });
-}
+import type { Statement } from './statement.ts';
+import { readTariff } from './tariff.ts';
 
 describe('every statement', () => {
   it('sums its lines and taxes to its totals, for each payer and in all', () => {
@@ -175,10 +160,15 @@ describe('a package', () => {
 describe('hours covered', () => {
   it('are granted, used, left and lapsed to the minute, and each use is one of a call', () => {
     holds([facts, tariff], (facts, tariff) => {
-      for (const { granted, used, left, lapsed, draws } of price(facts, tariff).entitlements) {
+      for (const { granted, used, left, lapsed, draws, grants } of price(facts, tariff).entitlements) {
         expect(granted).toBe(used + left + lapsed);
         expect(used).toBe(draws.reduce((sum, { minutes }) => sum + minutes, 0));
         expect(Math.min(granted, used, left, lapsed)).toBeGreaterThanOrEqual(0);
+        expect(grants.flatMap((grant) => grant.draws)).toEqual(draws);
+        for (const [index, grant] of grants.entries()) {
+          expect(grant.brought + grant.granted).toBe(grant.used + grant.left + grant.lapsed + grant.passedOn);
+          if (index > 0) expect(grant.brought).toBe(grants[index - 1]?.passedOn);
+        }
       }
     });
   });
@@ -187,22 +177,27 @@ describe('hours covered', () => {
 describe('cancelling with more notice', () => {
   const falling = tariffWith(prices, pools, premiums, sums, certainly(descending), one(taxed('per total')));
 
+  const reasons = fc.constantFrom('other' as const, 'illness' as const);
+
   it('never costs more, for one call', () => {
-    holds([playedFacts, falling, fc.nat(), instant, minutes(20_000)], (facts, tariff, which, at, more) => {
-      const fallen = (word: Temporal.ZonedDateTime) => {
-        const calls = facts.calls.map((call, index) =>
-          index === which % facts.calls.length ? cancelled(call, word) : call,
-        );
-        return price({ ...facts, calls }, tariff).total;
-      };
-      expect(fallen(at.subtract({ minutes: more }))).toBeLessThanOrEqual(fallen(at));
-    });
+    holds(
+      [playedFacts, falling, fc.nat(), instant, minutes(20_000), reasons],
+      (facts, tariff, which, at, more, reason) => {
+        const fallen = (word: Temporal.ZonedDateTime) => {
+          const calls = facts.calls.map((call, index) =>
+            index === which % facts.calls.length ? cancelled(call, word, reason) : call,
+          );
+          return price({ ...facts, calls }, tariff).total;
+        };
+        expect(fallen(at.subtract({ minutes: more }))).toBeLessThanOrEqual(fallen(at));
+      },
+    );
   });
 
   it('never costs more, for the whole engagement', () => {
-    holds([playedFacts, falling, instant, minutes(20_000)], (facts, tariff, at, more) => {
+    holds([playedFacts, falling, instant, minutes(20_000), reasons], (facts, tariff, at, more, reason) => {
       const fallen = (word: Temporal.ZonedDateTime) =>
-        price({ ...facts, calls: facts.calls.map((call) => cancelled(call, word)) }, tariff).total;
+        price({ ...facts, calls: facts.calls.map((call) => cancelled(call, word, reason)) }, tariff).total;
       expect(fallen(at.subtract({ minutes: more }))).toBeLessThanOrEqual(fallen(at));
     });
   });
@@ -288,10 +283,6 @@ function longer(call: Call, more: number): Call {
   if (call.standing.is !== 'played') return call;
   const { start, end } = call.standing.times;
   return { ...call, standing: { is: 'played', times: { start, end: end.add({ minutes: more }) } } };
-}
-
-function cancelled(call: Call, at: Temporal.ZonedDateTime): Call {
-  return { ...call, standing: { is: 'cancelled', at, by: 'payer', reason: 'other', wasAgreed: true } };
 }
 
 function shuffled(facts: Facts, seed: number): Facts {

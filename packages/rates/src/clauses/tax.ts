@@ -130,10 +130,8 @@ function closenessOf({ on, only }: Terms): number {
 
 function levy(terms: Terms, desk: Desk, clause: ClauseHead): void {
   if (!fitsEngagement(clause.for, desk.facts)) return;
-  const all = terms.on
-    ? desk.portionsOf(clause, terms.on)
-    : desk.lines.map((line) => ({ line, amount: line.amount }));
-  const charges = all.filter(({ line }) => isOn(terms, line.category));
+  const portions = desk.portionsOf(clause, terms.on).filter(({ line }) => isOn(terms, line.category));
+  const charges = portions.flatMap(({ line, parts }) => parts.map((part) => ({ line, ...part })));
   const limited = terms.on !== undefined || terms.only !== undefined || terms.not.length > 0;
   desk.levy({ ...terms, clause: clause.id, closeness: closenessOf(terms), limited, charges });
 }
