@@ -1,6 +1,6 @@
 // What a feature hands to the page to be shown as a statement.
 
-import { dueOn, type EventDay, type Statement, sentencesOf, type Tariff } from '@colla/rates';
+import { asAgreed, dueOn, type EventDay, type Statement, sentencesOf, type Tariff } from '@colla/rates';
 import type { EngagementWholeJson, OrganisationJson } from '@colla/wire';
 import { type StatementAnswerJson, showStatement } from '@colla/wire';
 import type { ReactNode } from 'react';
@@ -59,7 +59,7 @@ export function pricedBy(
 
 type PricedText = Pick<StatementAnswerJson, 'statement' | 'sentences'>;
 
-/** The day its rule names; a quote has no day of agreement yet. */
+/** The day its rule names, by the calls as they were agreed; a quote has no day of agreement yet. */
 function depositDay(
   { deposit }: PricedText['statement'],
   engagement: EngagementWholeJson,
@@ -67,7 +67,7 @@ function depositDay(
 ): string | undefined {
   // The events are those of the tariff, which the server has read; the wire says them as words.
   const due = deposit?.due as readonly EventDay[] | undefined;
-  return due && dueOn(due, factsOf(engagement, house))?.toString();
+  return due && dueOn(due, asAgreed(factsOf(engagement, house)))?.toString();
 }
 
 function isOver(engagement: EngagementWholeJson, toInvoice: StatementAnswerJson['toInvoice']): boolean {
