@@ -49,7 +49,7 @@ function sayOfCalls(selector: Selector, voice: Voice): string {
 function sayWhole(selector: Selector, voice: Voice): string[] {
   const { levels, instruments, study, memberships, pianists, circumstances, difficulties } = selector;
   const words = [levels, instruments, study, memberships, pianists?.map((word) => `${word} pianist`)];
-  const asked = [...words, circumstances, difficulties?.map((word) => `a ${word} work`)];
+  const asked = [...words, circumstances, difficulties?.map((word) => `${withArticle(word)} work`)];
   return [
     ...asked.filter((part) => part !== undefined).map((part) => voice.either(part)),
     ...(selector.music ? [`${sayRange(selector.music, 'minute')} of music`] : []),
@@ -137,8 +137,11 @@ export function plural(kind: string): string {
 
 /** One of a kind with its article: “a recital”, “an exam”, “a jury or audition”. */
 export function oneOf(kinds: readonly string[], voice: Voice): string {
-  const said = voice.either(kinds);
-  return `${/^[aeiou]/.test(said) ? 'an' : 'a'} ${said}`;
+  return withArticle(voice.either(kinds.map((kind) => (kind === 'other' ? 'other call' : kind))));
+}
+
+function withArticle(words: string): string {
+  return `${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words}`;
 }
 
 /** The first letter made a capital. */

@@ -11,6 +11,7 @@ import { EACH, type Each, type Occasion, occasions } from '../occasion.ts';
 import { capital, sayCalls, sayCharges, sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
 import { addTime, multipleSchema, sayTime, timeContradictions, timeSchema } from './extra-time.ts';
+import { sayGrace } from './grace.ts';
 
 export const adjustmentSchema = perCurrency((currency) =>
   z.strictObject({
@@ -171,11 +172,11 @@ export function sayAdjustment(
   function sayBy(): string {
     const { voice } = said;
     if (by.as === 'time') {
-      return `${calls} are ${voice.rate(by.price, by.per)} ${word} ${sayTime(by, voice)}, charged ${voice.steps(by.increment)}${sayGrace(by.grace)}`;
+      return `${calls} are ${voice.rate(by.price, by.per)} ${word} ${sayTime(by, voice)}, charged ${voice.steps(by.increment)}${forgiven(by.grace)}`;
     }
     if (by.as === 'multiple of the fee') {
       const fee = on ? sayCharges(on, voice) : 'their fee';
-      return `time ${sayTime(by, voice)} of ${calls} is ${word === 'more' ? 'charged' : 'taken off'} ${voice.steps(by.increment)} at ${voice.share(by.multiple)} of ${fee} for as much time${sayGrace(by.grace)}`;
+      return `time ${sayTime(by, voice)} of ${calls} is ${word === 'more' ? 'charged' : 'taken off'} ${voice.steps(by.increment)} at ${voice.share(by.multiple)} of ${fee} for as much time${forgiven(by.grace)}`;
     }
     if (by.as === 'amount') {
       const amount = `${voice.money(by.amount)} ${word}`;
@@ -189,6 +190,7 @@ export function sayAdjustment(
   }
 }
 
-function sayGrace(grace: number): string {
-  return grace > 0 ? `, ${grace} minutes over are forgiven` : '';
+function forgiven(grace: number): string {
+  const said = sayGrace(grace);
+  return said === undefined ? '' : `, ${said}`;
 }

@@ -161,7 +161,8 @@ function chargeOne(share: number, change: Change, desk: Desk, clause: ClauseHead
 
 function sentence(terms: Terms, { voice, for: selector }: { voice: Voice; for: ClauseHead['for'] }): string {
   const { free, noticeHours, after, sum } = terms;
-  const notice = noticeHours > 0 ? ` with ${noticeHours} hours’ notice` : '';
+  const hours = noticeHours === 1 ? 'one hour’s' : `${noticeHours} hours’`;
+  const notice = noticeHours > 0 ? ` with ${hours} notice` : '';
   const first =
     free > 0
       ? `${free === 1 ? 'one change is' : `${free} changes are`} free${notice}, then `

@@ -11,7 +11,7 @@ import { bandContradiction, sayBand } from './band.ts';
 import { COUNTED, isCounted, sayWorks, worksSchema } from './counted.ts';
 import { priceCalls, priceCounted, priceOccasions } from './fee.ts';
 import { furtherContradiction, furtherField } from './further.ts';
-import { graceContradiction } from './grace.ts';
+import { graceContradiction, sayGrace } from './grace.ts';
 
 const schema = perCurrency((currency) =>
   z.strictObject({
@@ -205,8 +205,9 @@ function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }):
   const { voice } = said;
   const { includes, beyond, band } = terms;
   const included = includes === undefined ? '' : `, ${voice.length(includes)} included`;
+  const forgiven = sayGrace(beyond?.grace ?? 0);
   const further = beyond
-    ? `; time beyond is ${voice.rate(beyond.price, beyond.per)}, charged ${voice.steps(beyond.increment)}${beyond.grace > 0 ? `, ${beyond.grace} minutes over are forgiven` : ''}`
+    ? `; time beyond is ${voice.rate(beyond.price, beyond.per)}, charged ${voice.steps(beyond.increment)}${forgiven ? `, ${forgiven}` : ''}`
     : '';
   return `${subject(terms, said)}${included}${further}${sayFurther(terms, voice)}${sayThrough(terms)}.${sayBand(band, voice)}`;
 }

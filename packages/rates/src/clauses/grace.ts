@@ -15,3 +15,9 @@ export function graceContradiction({ grace, increment, round = 'up' }: Steps): s
     ? []
     : [`Forgiving ${grace} minutes of a ${increment}-minute step would never begin it: forgive fewer.`];
 }
+
+/** “5 minutes over are forgiven”; undefined where none are. */
+export function sayGrace(grace: number): string | undefined {
+  if (grace === 0) return undefined;
+  return grace === 1 ? 'one minute over is forgiven' : `${grace} minutes over are forgiven`;
+}

@@ -12,7 +12,7 @@ import { capital, sayCalls } from '../phrases.ts';
 import { unitOf, type Voice } from '../voice.ts';
 import { bandContradiction, sayBand } from './band.ts';
 import { furtherContradiction, furtherField, type Stretch, stretches } from './further.ts';
-import { graceContradiction } from './grace.ts';
+import { graceContradiction, sayGrace } from './grace.ts';
 
 const schema = perCurrency((currency) =>
   z.strictObject({
@@ -190,7 +190,7 @@ function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }):
     `${capital(sayCalls(said.for, voice))} are ${voice.rate(terms.price, terms.per)}`,
     `charged ${voice.steps(terms.increment)}${how}`,
     terms.minimum > 0 ? `${voice.length(terms.minimum)} at least` : undefined,
-    terms.grace > 0 ? `${terms.grace} minutes over are forgiven` : undefined,
+    sayGrace(terms.grace),
     terms.each === 'call' ? undefined : `the time of ${ofEach(terms.each)} together`,
     ...terms.further.map(
       ({ after, price }) => `beyond ${voice.length(after)} ${voice.rate(price, terms.per)}`,
