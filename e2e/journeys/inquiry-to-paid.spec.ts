@@ -28,7 +28,7 @@ const LINES = [
 /** Each line as the invoice prints it. */
 const PRINTED = [
   'Service 1 service 100.00 100.00',
-  'Preparation 2 × requested work 30.00 60.00',
+  'Preparation 2 requested works 30.00 60.00',
   'Rehearsal 1 rehearsal 50.00 50.00',
   'Travel, Uferweg to St. Ida 40 km 0.35 14.00',
   'To pay €224.00',

@@ -197,7 +197,7 @@ export const tariffs = words({
   soFar: 'Engagements before it this season',
   ahead: 'Asked for (days before)',
   term: 'Term',
-  termFrom: 'Term begins on',
+  termFrom: 'First day of the term',
   rolledOver: 'Rolled over (minutes)',
   distance: 'Distance travelled',
   cost: 'Costs to pass on',
