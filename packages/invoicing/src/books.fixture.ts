@@ -60,5 +60,5 @@ export function figures({ transfers }: Journal) {
 }
 
 function short(key: string): string {
-  return (JSON.parse(key) as string[]).filter((part) => part !== '').join(' ');
+  return key.replaceAll('\u0000', ' ');
 }

@@ -5,7 +5,7 @@ import type { Open } from './allocation.ts';
 import { billable } from './billable.ts';
 import { creditDraft, invoiced, numbered, twoHours } from './billed.fixture.ts';
 import { emptyBooks, figures } from './books.fixture.ts';
-import { issueCreditNote, takeBackInvoice } from './credit-note.ts';
+import { takeBackInvoice } from './credit-note.ts';
 import { AFTERWARDS, at, day, lasting, statementOfAll } from './engaged.fixture.ts';
 import type { Invoice } from './invoice.ts';
 
@@ -142,15 +142,8 @@ describe('there is no credit note', () => {
 });
 
 describe('an invoice that was wrong is taken back whole', () => {
-  const draft = granted(
-    takeBackInvoice(first, {
-      open: openOn(first, 5000n),
-      earlier: [first],
-      issuedOn: day('02-12'),
-      note: 'Wrong name',
-    }),
-  );
-  const note = issueCreditNote(draft, { id: 'k1', series: 'C2026', ordinal: 1 });
+  const taking = { open: openOn(first, 5000n), earlier: [first], taken: false, issuedOn: day('02-12') };
+  const note = numbered(granted(takeBackInvoice(first, { ...taking, note: 'Wrong name' })));
 
   it('line for line, and what was paid on it becomes credit', () => {
     expect(note).toMatchObject({
@@ -158,6 +151,7 @@ describe('an invoice that was wrong is taken back whole', () => {
       note: 'Wrong name',
       against: [{ invoice: 'i1', amount: 5000n }],
       credit: 7000n,
+      takesBack: 'i1',
     });
     expect(note.lines.map(({ what, amount, rate, quantity }) => [what, amount, rate, quantity])).toEqual([
       ['Rehearsal, taken back', -6000n, -6000n, { count: 60, of: 60 }],
@@ -174,12 +168,13 @@ describe('an invoice that was wrong is taken back whole', () => {
     expect(again.total).toBe(12000n);
   });
 
-  it('and not a second time', () => {
-    const twice = takeBackInvoice(first, {
-      open: openOn(first, 0n),
-      earlier: [first, note],
-      issuedOn: day('02-13'),
+  it('and not a second time, nor once less of it is left', () => {
+    expect(takeBackInvoice(first, { ...taking, taken: true })).toMatchObject({
+      code: 'invoicing/taken-back-already',
     });
-    expect(twice).toMatchObject({ code: 'invoicing/beyond-invoiced' });
+    const difference = numbered(granted(credit(shorter, 12000n)));
+    expect(takeBackInvoice(first, { ...taking, earlier: [first, difference] })).toMatchObject({
+      code: 'invoicing/beyond-invoiced',
+    });
   });
 });

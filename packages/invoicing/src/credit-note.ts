@@ -27,6 +27,8 @@ export interface CreditNoteDraft {
   readonly against: readonly Allocation[];
   /** What is left of it once they are settled, above nothing: kept as the payer's credit. */
   readonly credit: bigint;
+  /** The invoice it takes back whole, where it does. */
+  readonly takesBack?: string;
 }
 
 /** Lines, taxes and sums are as the difference has them: below nothing where something is given back. */
@@ -51,6 +53,7 @@ export interface CreditNote {
   readonly issuedOn: Temporal.PlainDate;
   readonly against: readonly Allocation[];
   readonly credit: bigint;
+  readonly takesBack?: string;
 }
 
 /** What a credit note is made from. `invoices` are all of this payer and engagement, paid ones too. */
@@ -102,6 +105,8 @@ export interface TakingBack {
   readonly open: Open;
   /** Invoices and credit notes of its engagement issued before, this invoice among them. */
   readonly earlier: readonly Asked[];
+  /** Whether a credit note took it back before. */
+  readonly taken: boolean;
   readonly issuedOn: Temporal.PlainDate;
   readonly note?: string;
 }
@@ -109,10 +114,11 @@ export interface TakingBack {
 /**
  * The credit note that takes an invoice back whole, line for line, so that its difference can be asked for anew: it
  * went to the wrong address, or says the wrong name. It settles that invoice only; what was paid on it becomes credit.
- * Refuses where credit notes have taken some of it back already.
+ * Refuses to do so twice, and where credit notes have left less than it asked for.
  */
 export function takeBackInvoice(invoice: Invoice, of: TakingBack): OrRefusal<CreditNoteDraft> {
   const { engagement, title, currency, from, to } = invoice;
+  if (of.taken) return takenBack(invoice);
   const whole = opposite(invoice);
   const may = creditable(whole, { ...of, payer: invoice.payer, invoices: [of.open], currency });
   if (refused(may)) return may;
@@ -123,7 +129,16 @@ export function takeBackInvoice(invoice: Invoice, of: TakingBack): OrRefusal<Cre
     issuedOn: of.issuedOn,
     against,
     credit: -whole.total - allocated(against),
+    takesBack: invoice.id,
   };
+}
+
+function takenBack({ number, id }: Invoice): Refusal {
+  return new Refusal(
+    'invoicing/taken-back-already',
+    `Invoice ${number} was taken back before. Its lines can be invoiced anew.`,
+    { invoice: id },
+  );
 }
 
 function opposite({ payer, lines, taxes, net, tax, total }: Invoice): Billable {

@@ -50,14 +50,25 @@ export const PURPOSES = Object.keys(NATURES) as readonly Purpose[];
 
 /** The account as one line of text that no other account has. */
 export function accountKey(account: Account): string {
-  return JSON.stringify([
-    account.purpose,
-    'party' in account ? account.party : '',
-    'invoice' in account ? account.invoice : '',
-    'engagement' in account ? account.engagement : '',
-    'kind' in account ? account.kind : '',
-    'tax' in account ? account.tax : '',
-  ]);
+  switch (account.purpose) {
+    case 'receivable':
+      return joined(account.purpose, account.party, account.invoice);
+    case 'deposits held':
+      return joined(account.purpose, account.party, account.engagement);
+    case 'credit held':
+      return joined(account.purpose, account.party);
+    case 'income':
+      return joined(account.purpose, account.kind);
+    case 'tax collected':
+      return joined(account.purpose, account.tax);
+    default:
+      return account.purpose;
+  }
+}
+
+/** By the one character that no text in the books can hold. */
+function joined(...parts: readonly string[]): string {
+  return parts.join('\u0000');
 }
 
 /**
