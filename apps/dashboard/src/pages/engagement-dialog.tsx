@@ -14,7 +14,7 @@ import { MoreDialog } from '../features/engagements/more-dialog.tsx';
 import { type CallMove, callMoves } from '../features/engagements/moves.ts';
 import { PartyDialog } from '../features/engagements/party-dialog.tsx';
 import { PeopleDialog } from '../features/engagements/people-dialog.tsx';
-import { sayIfAgreed } from '../features/engagements/perhaps.ts';
+import { IfAgreed } from '../features/engagements/perhaps-note.tsx';
 import { PlayDialog } from '../features/engagements/play-dialog.tsx';
 import { QuoteDialog } from '../features/engagements/quote-dialog.tsx';
 import { RollOverDialog } from '../features/engagements/roll-over-dialog.tsx';
@@ -131,7 +131,9 @@ function CallDialog(props: DialogProps & { call: CallJson; move: CallMove | 'mor
           engagement={id}
           call={call}
           move={move}
-          more={move === 'agree' ? sayIfAgreed(engagement, organisation, call.id) : undefined}
+          more={
+            move === 'agree' && <IfAgreed call={call} engagement={engagement} organisation={organisation} />
+          }
           onClose={onClose}
         />
       );

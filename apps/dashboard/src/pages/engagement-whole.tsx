@@ -8,6 +8,7 @@ import { engagements as say } from '../catalogue/engagements.ts';
 import { BlockNote } from '../features/engagements/block-note.tsx';
 import { isBlocked } from '../features/engagements/blocked.ts';
 import { CallList } from '../features/engagements/call-list.tsx';
+import { WithExplaining } from '../features/engagements/explaining.tsx';
 import { callOf } from '../features/engagements/facts.ts';
 import { Journeys } from '../features/engagements/journeys.tsx';
 import { callMoves } from '../features/engagements/moves.ts';
@@ -34,10 +35,15 @@ interface WholeProps {
 export function EngagementWhole(props: WholeProps) {
   const { stage } = props.engagement;
   const isPriced = stage !== 'inquiry' && stage !== 'declined' && stage !== 'lapsed';
-  if (isPriced) return <Priced {...props} />;
   const statement = <p className="aside">{say(stage === 'inquiry' ? 'statementNone' : 'statementClosed')}</p>;
-  return <Whole {...props} answer={undefined} statement={statement} />;
+  return (
+    <WithExplaining how={HOW}>
+      {isPriced ? <Priced {...props} /> : <Whole {...props} answer={undefined} statement={statement} />}
+    </WithExplaining>
+  );
 }
+
+const HOW = { whole: statementWhy, cancelled: ifCancelledWhy };
 
 function Priced(props: WholeProps) {
   const answer = useAnswer('getStatement', { params: { id: props.engagement.id }, query: {} });
@@ -100,12 +106,7 @@ function Whole({ engagement, organisation, answer, statement }: AllProps) {
             <Terms engagement={engagement} />
             {statement}
           </Part>
-          <WhatIf
-            engagement={engagement}
-            organisation={organisation}
-            now={now}
-            whys={{ whole: statementWhy, cancelled: ifCancelledWhy }}
-          />
+          <WhatIf engagement={engagement} organisation={organisation} now={now} />
           <Money
             engagement={engagement}
             today={today}

@@ -1,19 +1,21 @@
 // The payer says yes: what is frozen by it is said before it is.
-import type { EngagementWholeJson, StatementAnswerJson } from '@colla/wire';
+import type { EngagementWholeJson, OrganisationJson, StatementAnswerJson } from '@colla/wire';
 import { useRef, useState } from 'react';
 import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
-import { sayMoney } from '../../locale.ts';
-import { Button, Dialog, Form, TextField, useStatus } from '../../ui/index.ts';
+import { Amount, Button, Dialog, Filled, Form, TextField, useStatus, WhyView } from '../../ui/index.ts';
+import { useWhole } from './explaining.tsx';
 import { payerNames } from './names.ts';
+import { pricedBy } from './priced.ts';
 
 interface AgreeDialogProps {
   engagement: EngagementWholeJson;
+  organisation: OrganisationJson;
   answer: StatementAnswerJson | undefined;
   onClose: () => void;
 }
 
-export function AgreeDialog({ engagement, answer, onClose }: AgreeDialogProps) {
+export function AgreeDialog({ engagement, organisation, answer, onClose }: AgreeDialogProps) {
   const { id, title, quote } = engagement;
   const { send, busy, problem } = useSend('agreeEngagement');
   const [acceptedBy, setAcceptedBy] = useState(Object.values(payerNames(engagement))[0] ?? '');
@@ -38,9 +40,12 @@ export function AgreeDialog({ engagement, answer, onClose }: AgreeDialogProps) {
       <Form problem={problem} onSubmit={agree} foot={foot}>
         {answer && (
           <p>
-            {say('agreeTotal', {
-              total: sayMoney(answer.statement.total, answer.statement.currency),
-            })}
+            <Filled
+              text={say('agreeTotal')}
+              values={{
+                total: <Total engagement={engagement} answer={answer} organisation={organisation} />,
+              }}
+            />
           </p>
         )}
         <p>{say('agreeWhy', { count: quote?.sentences.length ?? 0 })}</p>
@@ -48,4 +53,16 @@ export function AgreeDialog({ engagement, answer, onClose }: AgreeDialogProps) {
       </Form>
     </Dialog>
   );
+}
+
+interface TotalProps extends Pick<AgreeDialogProps, 'engagement' | 'organisation'> {
+  answer: StatementAnswerJson;
+}
+
+function Total({ engagement, organisation, answer }: TotalProps) {
+  const whole = useWhole();
+  const { total: amount, currency } = answer.statement;
+  const what = say('agreeTotalOf');
+  const later = () => <WhyView why={{ ...whole(pricedBy(answer, engagement, organisation)), what }} />;
+  return <Amount why={{ what, amount, currency, later }} said />;
 }

@@ -27,6 +27,11 @@ export interface Under {
   readonly organisation: OrganisationJson;
 }
 
+/** Explains a statement as the page does. */
+export function useWhole(): Explain['whole'] {
+  return use(Explaining).whole;
+}
+
 /** Explains statements made under these terms. */
 export function useExplaining({ tariff, engagement, organisation }: Under) {
   const { whole, cancelled } = use(Explaining);

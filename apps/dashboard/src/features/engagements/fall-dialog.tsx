@@ -2,7 +2,7 @@
 // shown before it is said.
 import { localTime, Temporal } from '@colla/calendar';
 import { REASONS, type Reason, type Who } from '@colla/hours';
-import { readTariff } from '@colla/rates';
+import { readTariff, type Tariff } from '@colla/rates';
 import { refused } from '@colla/refusal';
 import type { CallJson, EngagementJson, EngagementWholeJson, OrganisationJson } from '@colla/wire';
 import { useState } from 'react';
@@ -53,7 +53,7 @@ export function FallDialog({ engagement, organisation, call, missed = false, onC
     status(say(missed ? 'nowMissed' : 'nowCancelled', { what }));
     onClose();
   };
-  const fall = previewOf(engagement, organisation, { word, zone, call: call?.id, missed });
+  const preview = previewOf(engagement, organisation, { word, zone, call: call?.id, missed });
   const foot = (
     <>
       <Button type="submit" kind="destructive" busy={sending.busy}>
@@ -66,7 +66,7 @@ export function FallDialog({ engagement, organisation, call, missed = false, onC
     <Dialog title={say(missed ? 'missTitle' : 'fallTitle', { what })} onClose={onClose}>
       <Form problem={sending.problem} onSubmit={keep} foot={foot}>
         <WordFields word={word} missed={missed} onChange={(to) => setWord({ ...word, ...to })} />
-        <FallView fall={fall} engagement={engagement} organisation={organisation} />
+        <FallView preview={preview} engagement={engagement} organisation={organisation} />
       </Form>
     </Dialog>
   );
@@ -91,12 +91,17 @@ function useFalling(id: string, call: string | undefined, missed: boolean) {
   return { send, busy, problem };
 }
 
+interface Preview {
+  readonly fall: Fall;
+  readonly tariff: Tariff;
+}
+
 /** What it would leave; nothing to show before an agreement, or while the instant cannot be read. */
 function previewOf(
   engagement: EngagementJson,
   organisation: OrganisationJson,
   said: { word: WordDraft; zone: string; call: string | undefined; missed: boolean },
-): Fall | undefined {
+): Preview | undefined {
   const tariff = engagement.agreement ? readTariff(engagement.agreement.written) : undefined;
   const at = localTime(said.word.on, said.word.at, said.zone);
   if (tariff === undefined || refused(tariff) || refused(at)) return undefined;
@@ -108,15 +113,17 @@ function previewOf(
     ...(said.call === undefined ? {} : { call: said.call }),
   };
   const now = Temporal.Now.zonedDateTimeISO(said.zone);
-  return fallOf(factsOf(engagement, organisation), { tariff, locale: organisation.locale }, word, now);
+  const terms = { tariff, locale: organisation.locale };
+  return { tariff, fall: fallOf(factsOf(engagement, organisation), terms, word, now) };
 }
 
 interface FallViewProps extends Pick<FallDialogProps, 'engagement' | 'organisation'> {
-  fall: Fall | undefined;
+  preview: Preview | undefined;
 }
 
-function FallView({ fall, engagement, organisation }: FallViewProps) {
-  if (!fall) return engagement.agreement ? null : <p>{say('fallFree')}</p>;
+function FallView({ preview, engagement, organisation }: FallViewProps) {
+  if (!preview) return engagement.agreement ? null : <p>{say('fallFree')}</p>;
+  const { fall, tariff } = preview;
   const { before, after, why, clauses } = fall;
   const sentences = engagement.agreement?.sentences.filter(({ clause }) => clauses.includes(clause)) ?? [];
   const under = { tariff, engagement, organisation };

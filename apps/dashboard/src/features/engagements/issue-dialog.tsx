@@ -1,16 +1,16 @@
 // The next invoice to a payer: exactly what will be asked is seen before it has its number.
 import { Temporal } from '@colla/calendar';
-import { currency as currencyOf, toDecimal } from '@colla/money';
 import { readTariff, statement } from '@colla/rates';
-import { granted, refused } from '@colla/refusal';
+import { refused } from '@colla/refusal';
 import type { EngagementWholeJson, OrganisationJson } from '@colla/wire';
 import { useState } from 'react';
 import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
-import { sayDay, sayMoney } from '../../locale.ts';
-import { Button, DayField, Dialog, Figure, Form, TextField, useStatus } from '../../ui/index.ts';
+import { sayMoney } from '../../locale.ts';
+import { Button, DayField, Dialog, Form, TextField, useStatus } from '../../ui/index.ts';
 import { Addressed } from './addressed.tsx';
 import { type Asking, askingOf } from './asking.ts';
+import { AskingView } from './asking-view.tsx';
 import './engagement.css';
 import { factsOf } from './facts.ts';
 import { callName, payerNames } from './names.ts';
@@ -25,7 +25,7 @@ interface IssueDialogProps {
 }
 
 export function IssueDialog({ engagement, organisation, payer, onAddress, onClose }: IssueDialogProps) {
-  const { id, currency } = engagement;
+  const { id } = engagement;
   const { send, busy, problem } = useSend('issueInvoice');
   const [issuedOn, setIssuedOn] = useState(() => Temporal.Now.plainDateISO(organisation.zone).toString());
   const [note, setNote] = useState('');
@@ -39,7 +39,7 @@ export function IssueDialog({ engagement, organisation, payer, onAddress, onClos
     const invoice = await send({ params: { id }, body });
     if (!invoice) return;
     const { number, total } = invoice;
-    status(say('nowIssued', { number, total: sayMoney(total, currency), payer: invoice.to.name }));
+    status(say('nowIssued', { number, total: sayMoney(total, engagement.currency), payer: invoice.to.name }));
     onClose();
   };
   const foot = (
@@ -59,7 +59,7 @@ export function IssueDialog({ engagement, organisation, payer, onAddress, onClos
         ) : (
           <Addressed party={party} onChange={() => onAddress(party)} />
         )}
-        {asking && <AskingView asking={asking} currency={currency} />}
+        {asking && <AskingView asking={asking} engagement={engagement} />}
         {ahead.length > 0 && <p>{say('askedAhead', { calls: ahead.join('; '), count: ahead.length })}</p>}
         <div className="fields">
           <DayField label={say('issuedOn')} at="/issuedOn" value={issuedOn} onType={setIssuedOn} />
@@ -89,41 +89,4 @@ function askingFor(
 function callsAhead({ calls }: EngagementWholeJson, { billable }: Asking): string[] {
   const asked = new Set(billable.lines.flatMap((line) => line.calls));
   return calls.filter(({ id, standing }) => standing.is === 'agreed' && asked.has(id)).map(callName);
-}
-
-function AskingView({ asking: { billable, dueOn }, currency }: { asking: Asking; currency: string }) {
-  const kept = granted(currencyOf(currency));
-  const money = (amount: bigint) => toDecimal(amount, kept);
-  return (
-    <div>
-      <dl className="engagement-sums">
-        {billable.lines.map((line) => (
-          <div key={line.key}>
-            <dt>
-              {line.what}
-              <span className="aside engagement-told">{line.arithmetic}</span>
-            </dt>
-            <dd>
-              <Figure amount={money(line.amount)} currency={currency} bare />
-            </dd>
-          </div>
-        ))}
-        {billable.taxes.map((tax) => (
-          <div key={`${tax.name} ${tax.rate}`}>
-            <dt>{say('tax', { name: tax.name })}</dt>
-            <dd>
-              <Figure amount={money(tax.amount)} currency={currency} bare />
-            </dd>
-          </div>
-        ))}
-        <div className="engagement-whole">
-          <dt>{say('total')}</dt>
-          <dd>
-            <Figure amount={money(billable.total)} currency={currency} />
-          </dd>
-        </div>
-      </dl>
-      <p className="aside">{say('willBeDue', { day: sayDay(dueOn) })}</p>
-    </div>
-  );
 }

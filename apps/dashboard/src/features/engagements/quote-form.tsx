@@ -11,7 +11,8 @@ import { Button, Choice, DayField, Form, MoneyField, type Said, useStatus } from
 import { factsOf } from './facts.ts';
 import { callName, sayStanding } from './names.ts';
 import { offerOf, openPrices } from './offer.ts';
-import { sayPerhaps } from './perhaps.ts';
+import { conditional } from './perhaps.ts';
+import { IfItHappens } from './perhaps-note.tsx';
 import { pricedHere, type ShowPriced } from './priced.ts';
 import { minutesOver, rollingIn, slipsInMinutes, typedMinutes } from './roll-over.ts';
 import { RollOverFields } from './roll-over-fields.tsx';
@@ -119,13 +120,16 @@ export function QuoteForm({ tariff, engagement, organisation, show, onClose }: Q
         ) : (
           <>
             {show(pricedHere(offer, engagement, organisation))}
-            {sayPerhaps(engagement, facts, { tariff: offer.tariff, locale: organisation.locale }, now).map(
-              ({ call, more }) => (
-                <p key={call.id}>
-                  {callName(call)}, {sayStanding(call)}: {more}
-                </p>
-              ),
-            )}
+            {conditional(engagement).map((call) => (
+              <p key={call.id}>
+                {callName(call)}, {sayStanding(call)}:{' '}
+                <IfItHappens
+                  call={call}
+                  under={{ tariff: offer.tariff, engagement, organisation }}
+                  asOf={now}
+                />
+              </p>
+            ))}
           </>
         )}
       </section>

@@ -1,5 +1,6 @@
 // Moves of a call that need nothing but a yes: agree a hold, release it, take back what was said.
 import type { CallJson } from '@colla/wire';
+import type { ReactNode } from 'react';
 import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { Button, Buttons, Dialog, ProblemNote, useStatus } from '../../ui/index.ts';
@@ -16,7 +17,7 @@ interface SimpleCallDialogProps {
   call: CallJson;
   move: keyof typeof MOVES;
   /** What it would come to, where that is known. */
-  more?: string | undefined;
+  more?: ReactNode;
   onClose: () => void;
 }
 
@@ -34,7 +35,7 @@ export function SimpleCallDialog({ engagement, call, move, more, onClose }: Simp
     <Dialog title={move === 'release' ? say('releaseTitle', { call: name }) : name} onClose={onClose}>
       <div className="form">
         <p>{move === 'release' ? say('releaseWhy') : sayStanding(call)}</p>
-        {more && <p>{more}</p>}
+        {more}
         {problem && <ProblemNote problem={problem} />}
         <Buttons>
           <Button kind="primary" busy={busy} onPress={go}>
