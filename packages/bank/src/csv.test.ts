@@ -95,6 +95,12 @@ describe('rows of a bank', () => {
     expect(entries).toMatchObject([{ words: '', references: ['RF88 2026 0042'], bankId: 'B77' }]);
   });
 
+  it('are found under headings in whatever letters and capitals', () => {
+    const mapping: Mapping = { ...german, headings: ['ΗΜΕΡΑ', 'ΟΝΟΜΑ', 'ΛΟΓΟΣ', 'ΠΟΣΟ'] };
+    const text = 'Α;Β;Γ;Δ\nημερα;ονομα;λογος;ποσο\n25.11.2026;A;x;80,00\n';
+    expect(granted(readCsv(text, mapping, 'Giro')).entries).toMatchObject([{ amount: 8000n }]);
+  });
+
   it('of a file without headings are read from the first line', () => {
     const { entries } = granted(
       readCsv('25.11.2026;Aurich;Probe;80,00', { ...german, headings: [] }, 'Giro'),
@@ -166,6 +172,18 @@ describe('rows that are no entries', () => {
     expect(refused(answer) && answer.sentence).toContain(
       'in line 2, the sum is in USD, and the column of currencies says “EUR”.',
     );
+  });
+
+  it('break off in the middle of a sum', () => {
+    const mapping: Mapping = { ...german, headings: ['Tag', 'Name', 'Zweck', 'Betrag'] };
+    const whole = 'Tag;Name;Zweck;Betrag\n24.11.2026;A;x;80,00\n25.11.2026;A;x;90,50';
+    expect(granted(readCsv(whole, mapping, 'Giro')).entries).toHaveLength(2);
+    for (const cut of [1, 2, 3, 4]) {
+      expect(readCsv(whole.slice(0, -cut), mapping, 'Giro')).toMatchObject({
+        code: 'bank/wrong-rows',
+        sentence: expect.stringContaining('the last sum breaks off'),
+      });
+    }
   });
 
   it('stand under other headings than remembered', () => {

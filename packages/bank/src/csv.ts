@@ -1,15 +1,16 @@
 // A bank's rows of separated values, read into entries by a mapping. One wrong row, and nothing of the file is read.
 
 import { type OrRefusal, Refusal, refused } from '@colla/refusal';
-import { dayIn, plain, sumIn } from './cells.ts';
+import { type DecimalMark, dayIn, sumIn } from './cells.ts';
 import { type BankEntry, type BankStatement, identified, type Movement } from './entry.ts';
-import type { Mapping } from './mapping.ts';
+import { columnsOf, type Mapping } from './mapping.ts';
 import { quoted, sumOfRow, type Wrong } from './row-sum.ts';
 import { type Row, rowsOf } from './rows.ts';
 
 /**
  * Reads the rows of an account's file. Refuses one with other headings than the mapping remembers, and one with rows
- * that are no entries, which it names by line: another number of cells, no day, no sum, a currency of no country.
+ * that are no entries, which it names by line: another number of cells, no day, no sum, a currency of no country; and
+ * one that breaks off.
  */
 export function readCsv(text: string, mapping: Mapping, account: string): OrRefusal<BankStatement> {
   const rows = rowsOf(text, mapping.delimiter);
@@ -23,6 +24,7 @@ export function readCsv(text: string, mapping: Mapping, account: string): OrRefu
     if ('why' in read) wrong.push(`in line ${row.line}, ${read.why}`);
     else movements.push(read);
   }
+  if (isCutOff(text, entries, mapping)) wrong.push('the last sum breaks off');
   if (wrong.length > 0) return wrongRows(wrong);
   return { account, entries: identified(account, movements), pending: 0 };
 }
@@ -30,13 +32,33 @@ export function readCsv(text: string, mapping: Mapping, account: string): OrRefu
 /** All rows where a file has no headings; whatever a bank writes above them says nothing of entries. */
 function rowsUnderHeadings(rows: readonly Row[], { headings }: Mapping): OrRefusal<readonly Row[]> {
   if (headings.length === 0) return rows;
-  const remembered = headings.map(plain).join();
-  const at = rows.findIndex(({ cells }) => cells.map(plain).join() === remembered);
+  const at = rows.findIndex(({ cells }) => alike(cells, headings));
   if (at >= 0) return rows.slice(at + 1);
   return new Refusal(
     'bank/other-columns',
     `The file has other columns than the last one of this account, which had ${headings.filter(Boolean).map(quoted).join(', ')}. Say again which column is which.`,
   );
+}
+
+function alike(cells: readonly string[], headings: readonly string[]): boolean {
+  const same = (one: string, other: string | undefined) => one.toLowerCase() === other?.toLowerCase();
+  return cells.length === headings.length && cells.every((cell, column) => same(cell, headings[column]));
+}
+
+/**
+ * Whether a file was cut in the middle of its last sum: the line has no end, and the sum, its last cell, fewer decimals
+ * than all others.
+ */
+function isCutOff(text: string, rows: readonly Row[], { sum, decimalMark }: Mapping): boolean {
+  const column = (rows.at(-1)?.cells.length ?? 0) - 1;
+  if (/[\r\n]$/.test(text) || rows.length < 2 || !columnsOf(sum).includes(column)) return false;
+  const decimals = rows.map(({ cells }) => decimalsIn(cells[column], decimalMark));
+  const last = decimals.pop() ?? 0;
+  return decimals.every((count) => count > last);
+}
+
+function decimalsIn(cell = '', mark: DecimalMark): number {
+  return sumIn(cell, mark)?.decimal.split('.')[1]?.length ?? 0;
 }
 
 function movementIn({ cells }: Row, mapping: Mapping): Movement | Wrong {

@@ -45,3 +45,9 @@ export interface SidedSum {
   readonly inWord: string;
   readonly outWord: string;
 }
+
+/** The columns in which sums stand. */
+export function columnsOf(sum: SumColumns): number[] {
+  if ('signed' in sum) return [sum.signed];
+  return 'unsigned' in sum ? [sum.unsigned] : [sum.in, sum.out];
+}

@@ -4,7 +4,7 @@
 import { type OrRefusal, refused } from '@colla/refusal';
 import { DATE_ORDERS, DECIMAL_MARKS, dayIn, sumIn } from './cells.ts';
 import { columnFor, columnsFor, isHeading } from './headings.ts';
-import type { Mapping, SidedSum, SumColumns } from './mapping.ts';
+import { columnsOf, type Mapping, type SidedSum, type SumColumns } from './mapping.ts';
 import { type Delimiter, delimiterOf, type Row, rowsOf } from './rows.ts';
 
 /** A mapping with what is still to be said left undefined. */
@@ -33,7 +33,7 @@ export function proposeMapping(text: string, delimiter: Delimiter = delimiterOf(
     day,
     dateOrder: onlyOne(DATE_ORDERS, under(day), dayIn),
     sum,
-    decimalMark: onlyOne(DECIMAL_MARKS, under(...columnsOf(sum)), sumIn),
+    decimalMark: onlyOne(DECIMAL_MARKS, under(...(sum ? columnsOf(sum) : [])), sumIn),
     name: columnFor(headings, 'name'),
     words: columnsFor(headings, 'words'),
     reference: columnFor(headings, 'reference'),
@@ -105,9 +105,3 @@ const SIDES: readonly (readonly [string, string])[] = [
   ['in', 'out'],
   ['+', '-'],
 ];
-
-function columnsOf(sum: SumColumns | undefined): number[] {
-  if (!sum) return [];
-  if ('signed' in sum) return [sum.signed];
-  return 'unsigned' in sum ? [sum.unsigned] : [sum.in, sum.out];
-}

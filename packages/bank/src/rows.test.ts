@@ -28,6 +28,10 @@ describe('rows of a file', () => {
     ]);
   });
 
+  it('may have spaces around quotation marks', () => {
+    expect(rowsOf('1, "Lind, Bo" ,80', ',')).toEqual([{ line: 1, cells: ['1', 'Lind, Bo', '80'] }]);
+  });
+
   it('keep a quotation mark within a cell that does not begin with one', () => {
     expect(rowsOf('5" score,1', ',')).toEqual([{ line: 1, cells: ['5" score', '1'] }]);
   });

@@ -46,7 +46,7 @@ function eachRow(
   give: (row: Row) => void,
 ): { readonly stopped?: number } {
   const cell = new RegExp(
-    `(?:"([^"]*(?:""[^"]*)*)"|(?!")([^${delimiter}\r\n]*))(${delimiter}|\r\n|\n|\r|$)`,
+    `(?: *"([^"]*(?:""[^"]*)*)" *|(?! *")([^${delimiter}\r\n]*))(${delimiter}|\r\n|\n|\r|$)`,
     'y',
   );
   let [line, begun]: [number, number] = [1, 1];
