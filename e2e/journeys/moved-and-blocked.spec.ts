@@ -111,8 +111,9 @@ async function moveIntoAnother(page: Page): Promise<void> {
 
 async function seeBlock(page: Page): Promise<void> {
   const block = page.getByRole('region', { name: 'Not paid, not played' });
-  await expect(block).toContainText('€189.00 was due on');
-  await expect(block).toContainText('2 calls are blocked until it has');
+  await expect(block).toContainText('€189.00');
+  await expect(block).toContainText('2 calls are blocked until it is paid');
+  await block.locator('summary').click();
   await expect(block).toContainText('what is not paid by then is not played');
   await expect(callsOn(page).getByText('blocked: not paid')).toHaveCount(2);
   await isForEverybody(page);

@@ -4,9 +4,22 @@ import type { BlockJson, CallJson, EngagementWholeJson } from '@colla/wire';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { sayDay, sayMoney } from '../../locale.ts';
 
-/** What is owed, since when, and how many calls wait for it. */
-export function sayBlock({ owed, due, calls }: BlockJson, currency: string): string {
-  return say('blockWhy', { owed: sayMoney(owed, currency), day: sayDay(due), count: calls.length });
+/** What is owed, by the day it was due. */
+export function sayDueSince({ due }: BlockJson): string {
+  return say('blockDue', { day: sayDay(due) });
+}
+
+/** How many calls wait for it. */
+export function sayBlock({ calls }: BlockJson): string {
+  return say('blockWhy', { count: calls.length });
+}
+
+/** What was asked for so far and how much of it has not come. */
+export function sayInvoices({ invoices, currency }: EngagementWholeJson): string[] {
+  if (invoices.length === 0) return [say('blockNotAsked')];
+  return invoices.map(({ number, total, owed }) =>
+    say('blockInvoice', { number, total: sayMoney(total, currency), owed: sayMoney(owed, currency) }),
+  );
 }
 
 /** Whether a call waits for the money. */

@@ -1,5 +1,5 @@
 // A further call is kept free, or one that has not taken place moves or is named otherwise.
-import type { CallJson, EngagementJson, OrganisationJson } from '@colla/wire';
+import type { CallJson, EngagementWholeJson, OrganisationJson } from '@colla/wire';
 import { useState } from 'react';
 import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
@@ -15,7 +15,7 @@ import { isShifted, shiftedBy, type WordOfShift, wordOfShift } from './shift-wor
 import { useAsked } from './use-asked.ts';
 
 interface AddCallProps {
-  engagement: EngagementJson;
+  engagement: EngagementWholeJson;
   zone: string;
   onClose: () => void;
 }
@@ -45,7 +45,7 @@ export function AddCallDialog({ engagement, zone, onClose }: AddCallProps) {
 }
 
 interface MoveCallProps {
-  engagement: EngagementJson;
+  engagement: EngagementWholeJson;
   organisation: OrganisationJson;
   call: CallJson;
   onClose: () => void;
@@ -93,7 +93,7 @@ export function MoveCallDialog({ engagement, organisation, call, onClose }: Move
 
 interface CallFormProps {
   title: string;
-  engagement: EngagementJson;
+  engagement: EngagementWholeJson;
   /** The call itself, where it is one that is kept. */
   own?: string;
   start: CallRow;

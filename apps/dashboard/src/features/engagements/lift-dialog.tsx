@@ -3,8 +3,9 @@ import type { BlockJson, CallJson, EngagementJson } from '@colla/wire';
 import { useState } from 'react';
 import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
+import { sayMoney } from '../../locale.ts';
 import { Button, Dialog, Form, TextField, useStatus } from '../../ui/index.ts';
-import { sayBlock } from './blocked.ts';
+import { sayDueSince } from './blocked.ts';
 import { callName } from './names.ts';
 
 interface LiftDialogProps {
@@ -35,7 +36,11 @@ export function LiftDialog({ engagement: { id, currency }, block, call, onClose 
   return (
     <Dialog title={say('liftTitle', { call: name })} onClose={onClose}>
       <Form problem={problem} onSubmit={lift} foot={foot}>
-        {block && <p>{sayBlock(block, currency)}</p>}
+        {block && (
+          <p>
+            {sayDueSince(block)}: {sayMoney(block.owed, currency)}. {block.sentence}
+          </p>
+        )}
         <TextField
           label={say('liftReason')}
           hint={say('liftReasonHint')}
