@@ -8,7 +8,7 @@ import type { Charge } from '../charge.ts';
 import type { Desk } from '../desk.ts';
 import { dueOn, sayEvent } from '../due.ts';
 
-import type { WorkFacts } from '../facts.ts';
+import type { Facts, WorkFacts } from '../facts.ts';
 import { amountField, countField, shareField, wordsField } from '../fields.ts';
 import type { LatePart } from '../findings.ts';
 import { fitsEngagement } from '../fit.ts';
@@ -173,16 +173,15 @@ interface Late {
 /** The works whose part came late, or is still out when the statement is made, each with the step it reached. */
 function lateUnder(terms: Terms, desk: Desk, clause: ClauseHead): Late[] {
   if (!fitsEngagement(clause.for, desk.facts)) return [];
-  const event = dueOn([{ event: terms.before, days: 0 }], desk.facts);
+  const event = eventOf(terms, desk.facts);
   if (!event) return [];
   return desk.facts.programme.flatMap((work) => {
     const came = cameOn(work, desk.asOf);
-    const earlier = terms.harder.find(({ difficulty }) => difficulty === work.difficulty)?.days ?? 0;
-    const sign = terms.side === 'before' ? -1 : 1;
-    const limit = ({ days }: Step) => event.add({ days: sign * days - earlier });
-    const step = terms.steps.findLast((step) => came !== undefined && daysAfter(limit(step), came) > 0);
+    const step = terms.steps.findLast(
+      (step) => came !== undefined && daysAfter(limitOf(step, work, event, terms), came) > 0,
+    );
     if (!step || !came) return [];
-    const dueOn = limit(step);
+    const dueOn = limitOf(step, work, event, terms);
     const daysLate = daysAfter(dueOn, came);
     return [
       {
@@ -192,6 +191,32 @@ function lateUnder(terms: Terms, desk: Desk, clause: ClauseHead): Late[] {
       },
     ];
   });
+}
+
+/** The day by which these terms first want a work's part; undefined where what it runs from is not known. */
+export function wantedOn(
+  terms: Terms,
+  work: Pick<WorkFacts, 'difficulty'>,
+  facts: Facts,
+): Temporal.PlainDate | undefined {
+  const event = eventOf(terms, facts);
+  const [first] = terms.steps;
+  return event && first && limitOf(first, work, event, terms);
+}
+
+function eventOf({ before }: Terms, facts: Facts): Temporal.PlainDate | undefined {
+  return dueOn([{ event: before, days: 0 }], facts);
+}
+
+/** Hard works are wanted earlier, on whichever side of its event the day lies. */
+function limitOf(
+  { days }: Step,
+  { difficulty }: Pick<WorkFacts, 'difficulty'>,
+  event: Temporal.PlainDate,
+  { side, harder }: Terms,
+): Temporal.PlainDate {
+  const earlier = harder.find((hard) => hard.difficulty === difficulty)?.days ?? 0;
+  return event.add({ days: (side === 'before' ? -days : days) - earlier });
 }
 
 const MEANS = {

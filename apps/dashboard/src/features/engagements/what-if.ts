@@ -3,15 +3,14 @@
 import { Temporal } from '@colla/calendar';
 import type { Call, Reason, Who } from '@colla/hours';
 import {
-  type Clause,
   type Debt,
-  dueOn,
   type Facts,
   type LateCharge,
   latePayment,
   type Statement,
   statement,
   type Terms,
+  wantedOn,
 } from '@colla/rates';
 import { refused } from '@colla/refusal';
 import { fallOf } from './falling.ts';
@@ -136,20 +135,11 @@ function lateScores(facts: Facts, terms: Terms, asked: Question, now: Temporal.Z
   const days = asked.scoresLateDays;
   if (!clause || facts.programme.length === 0 || days < 1) return [];
   const programme = facts.programme.map((work) => {
-    const wanted = wantedOn(clause, work, facts);
+    const wanted = wantedOn(clause.terms, work, facts);
     return wanted ? { ...work, part: { receivedOn: wanted.add({ days }) } } : work;
   });
   const late = statement({ ...facts, programme }, terms, now);
   return [caseOf('lateScores', late, { days, why: [...new Set(late.late.map(({ means }) => means))] })];
-}
-
-type LateScore = Extract<Clause, { kind: 'late-score' }>;
-
-function wantedOn({ terms }: LateScore, { difficulty }: Facts['programme'][number], facts: Facts) {
-  const earlier = terms.harder.find((hard) => hard.difficulty === difficulty)?.days ?? 0;
-  return dueOn([{ event: terms.before, days: 0 }], facts)?.subtract({
-    days: (terms.steps[0]?.days ?? 0) + earlier,
-  });
 }
 
 /** Everything that is to be paid, paid so many days after it is due; nothing where the terms say nothing of that. */
