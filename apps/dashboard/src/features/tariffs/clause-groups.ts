@@ -14,13 +14,14 @@ export const GROUPS = [
 ] as const;
 export type Group = (typeof GROUPS)[number];
 
+/** A kind that works in several belongs to the first of these. */
 const GROUP_OF_PHASE: Readonly<Record<string, Group>> = {
+  cancellation: 'changes',
   rates: 'price',
   coverage: 'covered',
   supplements: 'conditions',
   discounts: 'conditions',
   limits: 'conditions',
-  cancellation: 'changes',
   travel: 'travel',
   split: 'payers',
   deposit: 'paying',
@@ -28,12 +29,10 @@ const GROUP_OF_PHASE: Readonly<Record<string, Group>> = {
   tax: 'tax',
 };
 
-/**
- * By the last phase in which a kind works: what comes before prepares it. One that works in none speaks of paying, unless
- * it chooses among ways of charging.
- */
+/** By the phases in which a kind works. One that works in none speaks of paying, unless it chooses among ways of charging. */
 export function groupOf(kind: Kind): Group {
   if ('ways' in menu[kind]) return 'price';
-  const phase = Object.keys(menu[kind].phases).findLast((phase) => GROUP_OF_PHASE[phase]);
-  return (phase && GROUP_OF_PHASE[phase]) || 'paying';
+  const phases = Object.keys(menu[kind].phases);
+  const found = Object.entries(GROUP_OF_PHASE).find(([phase]) => phases.includes(phase));
+  return found?.[1] ?? 'paying';
 }

@@ -1,10 +1,10 @@
 // Two tariffs on one engagement: clause beside clause, what each charges, and what lies between.
-import { type Currency, toDecimal } from '@colla/money';
+import type { Currency } from '@colla/money';
 import type { Tariff } from '@colla/rates';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
-import { type Column, Figure, Table } from '../../ui/index.ts';
-import { aboveBy } from './changes.ts';
+import { Amount, type Column, Table, type Why } from '../../ui/index.ts';
 import type { Charged, ComparedRow, Comparison } from './comparison.ts';
+import { chargedWhy, differenceWhy, nameOf, totalWhy } from './comparison-whys.ts';
 
 interface ComparisonTableProps {
   comparison: Comparison;
@@ -14,7 +14,10 @@ interface ComparisonTableProps {
 
 export function ComparisonTable({ comparison, one, other }: ComparisonTableProps) {
   const { rows } = comparison;
-  const [first, second] = [comparison.one?.total ?? 0n, comparison.other?.total ?? 0n];
+  const [first, second] = [
+    totalWhy(rows, 'one', { tariff: one, statement: comparison.one }),
+    totalWhy(rows, 'other', { tariff: other, statement: comparison.other }),
+  ];
   const mixed = one.currency !== other.currency;
   const columns: Column<ComparedRow>[] = [
     { key: 'clause', head: say('compareClause'), cell: titleOf, sum: say('total') },
@@ -22,21 +25,26 @@ export function ComparisonTable({ comparison, one, other }: ComparisonTableProps
       key: 'one',
       head: nameOf(one),
       cell: (row) => <Side charged={row.one} beside={undefined} currency={one.currency} />,
-      sum: <Total amount={first} currency={one.currency} />,
+      sum: <Total why={first} />,
     },
     {
       key: 'other',
       head: nameOf(other),
       cell: (row) => <Side charged={row.other} beside={row.one} currency={other.currency} />,
-      sum: <Total amount={second} currency={other.currency} />,
+      sum: <Total why={second} />,
     },
   ];
   const between: Column<ComparedRow> = {
     key: 'difference',
     head: say('difference'),
     figure: true,
-    cell: (row) => difference(row.one?.amount ?? 0n, row.other?.amount ?? 0n, one.currency),
-    sum: difference(first, second, one.currency),
+    cell: (row) => (
+      <Difference
+        one={row.one && chargedWhy(row.one, one.currency)}
+        other={row.other && chargedWhy(row.other, other.currency)}
+      />
+    ),
+    sum: <Difference one={first} other={second} />,
   };
   return (
     <div className="tariff-comparison">
@@ -50,10 +58,6 @@ export function ComparisonTable({ comparison, one, other }: ComparisonTableProps
       />
     </div>
   );
-}
-
-function nameOf({ name, version }: Tariff): string {
-  return `${name} (${version})`;
 }
 
 /** What both name it by: its kind. */
@@ -74,19 +78,19 @@ function Side({ charged, beside, currency }: SideProps) {
   return (
     <div className="tariff-side">
       <p className={same ? 'aside' : undefined}>{same ? say('saysTheSame') : charged.sentence}</p>
-      <Figure amount={toDecimal(charged.amount, currency)} currency={currency} bare />
+      <Amount why={chargedWhy(charged, currency)} bare />
     </div>
   );
 }
 
-function Total({ amount, currency }: { amount: bigint; currency: Currency }) {
+function Total({ why }: { why: Why }) {
   return (
     <div className="tariff-side total">
-      <Figure amount={toDecimal(amount, currency)} currency={currency} />
+      <Amount why={why} />
     </div>
   );
 }
 
-function difference(one: bigint, other: bigint, currency: Currency) {
-  return <Figure amount={aboveBy(other, one, currency)} currency={currency} bare />;
+function Difference({ one, other }: { one: Why | undefined; other: Why | undefined }) {
+  return <Amount why={differenceWhy(one, other)} bare />;
 }

@@ -1,6 +1,14 @@
 // Two tariffs on the same engagement: what each of their clauses charges, set side by side.
 
-import { type Clause, menu, type Statement, sentenceOf, type Tariff } from '@colla/rates';
+import {
+  type Clause,
+  type Line,
+  menu,
+  type Statement,
+  sentenceOf,
+  type Tariff,
+  type TaxSum,
+} from '@colla/rates';
 import type { Example } from './example.ts';
 import { priceExample } from './example-priced.ts';
 
@@ -11,6 +19,8 @@ export interface Charged {
   readonly title: string;
   readonly sentence: string;
   readonly amount: bigint;
+  /** What the amount is put together from: lines, and tax that is added. */
+  readonly parts: readonly (Line | TaxSum)[];
 }
 
 /** A clause of each; one is missing where the other tariff has nothing that answers to it. */
@@ -69,5 +79,6 @@ function chargedBy(clause: Clause, { lines, taxes, currency }: Statement, locale
     title: menu[clause.kind].title,
     sentence: sentenceOf(clause, { locale, currency }),
     amount: theirs.reduce((sum, { amount }) => sum + amount, 0n),
+    parts: theirs,
   };
 }

@@ -1,21 +1,12 @@
 // The example beside the clauses: its calls can be changed, and it is priced by the same function as an invoice.
-import { sentencesOf, type Tariff } from '@colla/rates';
-import { type StatementAnswerJson, showStatement } from '@colla/wire';
-import type { ReactNode } from 'react';
+import type { Tariff } from '@colla/rates';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { Options, Part } from '../../ui/index.ts';
 import { type Example, type ExampleShape, SHAPES } from './example.ts';
-import { ExampleForm, namesOf } from './example-form.tsx';
+import { ExampleForm } from './example-form.tsx';
 import { priceExample } from './example-priced.ts';
+import { type ShowStatement, shownBy } from './example-shown.ts';
 import type { Reader } from './typed.ts';
-
-/** A priced statement with the names of its calls; the page says how it is shown. */
-export type ShowStatement = (of: {
-  statement: StatementAnswerJson['statement'];
-  sentences: StatementAnswerJson['sentences'];
-  callNames: Record<string, string>;
-  payerNames: Record<string, string>;
-}) => ReactNode;
 
 interface ExampleViewProps {
   shape: ExampleShape;
@@ -38,12 +29,7 @@ export function ExampleView(props: ExampleViewProps) {
     <Part title={say('example')}>
       <Options label={say('shape')} value={shape} options={shapes()} onChoose={onChoose} />
       {tariff && priced.statement ? (
-        show({
-          statement: showStatement(priced.statement),
-          sentences: sentencesOf(tariff, reader.locale),
-          callNames: namesOf(example.calls),
-          payerNames: {},
-        })
+        show(shownBy(priced.statement, { tariff, example, locale: reader.locale }))
       ) : (
         <p className="aside">{say('exampleNone')}</p>
       )}

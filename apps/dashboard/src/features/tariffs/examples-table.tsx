@@ -1,11 +1,13 @@
 // Three examples priced at once; beside a new version, what each came to under the one before.
-import { toDecimal } from '@colla/money';
+import { fromDecimal, toDecimal } from '@colla/money';
 import type { Tariff } from '@colla/rates';
+import { granted } from '@colla/refusal';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
-import { type Column, Figure, Part, Table } from '../../ui/index.ts';
+import { Amount, addedUp, type Column, Part, Table, type Why } from '../../ui/index.ts';
 import { aboveBy } from './changes.ts';
 import { type ExampleShape, type Examples, SHAPES } from './example.ts';
 import { priceExample } from './example-priced.ts';
+import { type ShowStatement, shownBy } from './example-shown.ts';
 import type { Reader } from './typed.ts';
 
 interface ExamplesTableProps {
@@ -13,24 +15,32 @@ interface ExamplesTableProps {
   before: Tariff | undefined;
   now: Tariff | undefined;
   reader: Reader & { readonly zone: string };
+  show: ShowStatement;
 }
 
 interface Row {
   readonly shape: ExampleShape;
-  readonly before: bigint | undefined;
-  readonly now: bigint | undefined;
+  readonly before: Why | undefined;
+  readonly now: Why | undefined;
 }
 
-export function ExamplesTable({ examples, before, now, reader }: ExamplesTableProps) {
-  const total = (tariff: Tariff | undefined, shape: ExampleShape) =>
-    tariff && priceExample(examples[shape], tariff, reader).statement?.total;
-  const rows = SHAPES.map((shape) => ({ shape, before: total(before, shape), now: total(now, shape) }));
-  const figure = (amount: bigint | undefined) =>
-    amount === undefined ? (
-      say('notPriced')
-    ) : (
-      <Figure amount={toDecimal(amount, reader.currency)} currency={reader.currency} bare />
-    );
+export function ExamplesTable({ examples, before, now, reader, show }: ExamplesTableProps) {
+  const { currency, locale } = reader;
+  /** A total opens to its whole statement. */
+  const totalOf = (tariff: Tariff | undefined, shape: ExampleShape): Why | undefined => {
+    const example = examples[shape];
+    const statement = tariff && priceExample(example, tariff, reader).statement;
+    if (!tariff || !statement) return undefined;
+    const what = say('exampleUnderVersion', {
+      shape: say(`shape_${shape}`),
+      tariff: tariff.name,
+      version: tariff.version,
+    });
+    const later = () => show(shownBy(statement, { tariff, example, locale }));
+    return { what, amount: toDecimal(statement.total, currency), currency, later };
+  };
+  const rows = SHAPES.map((shape) => ({ shape, before: totalOf(before, shape), now: totalOf(now, shape) }));
+  const figure = (why: Why | undefined) => (why ? <Amount why={why} bare /> : say('notPriced'));
   const columns: Column<Row>[] = [
     { key: 'shape', head: say('examplesShape'), cell: ({ shape }) => say(`shape_${shape}`) },
     ...(before
@@ -63,8 +73,18 @@ export function ExamplesTable({ examples, before, now, reader }: ExamplesTablePr
     </Part>
   );
 
-  function difference({ before, now }: Row) {
-    if (before === undefined || now === undefined) return say('notPriced');
-    return <Figure amount={aboveBy(now, before, reader.currency)} currency={reader.currency} bare />;
+  function difference({ shape, before, now }: Row) {
+    if (!before || !now) return say('notPriced');
+    const between = {
+      what: say('differenceOf', { shape: say(`shape_${shape}`) }),
+      amount: aboveBy(readAmount(now), readAmount(before), currency),
+      currency,
+    };
+    const parts = [now, { ...before, amount: toDecimal(-readAmount(before), currency) }];
+    return <Amount why={{ ...between, arithmetic: addedUp(parts, between), parts }} bare />;
+  }
+
+  function readAmount({ amount }: Why): bigint {
+    return granted(fromDecimal(amount, currency));
   }
 }

@@ -1,4 +1,4 @@
-// What stands above the clauses: the tariff's name and currency, the day it begins, and how open points are read.
+// What stands above the clauses, the tariff's name, currency and first day; and below them, how open points are read.
 import { currencies } from '@colla/money';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { Choice, DayField, LinesField, TextField } from '../../ui/index.ts';
@@ -17,43 +17,47 @@ interface HeadProps {
 
 export function HeadFields({ draft, reading, of, onChange }: HeadProps) {
   return (
-    <div className="tariff-head-fields">
-      <div className="fields">
-        {of === 'new tariff' && (
-          <>
-            <TextField
-              label={say('nameField')}
-              hint={say('nameHint')}
-              at="/name"
-              value={draft.name}
-              onType={(name) => onChange({ ...draft, name })}
-            />
-            <Choice
-              label={say('currency')}
-              at="/currency"
-              value={draft.currency}
-              options={money}
-              onChoose={(currency) => onChange({ ...draft, currency })}
-            />
-          </>
-        )}
-        <DayField
-          label={say('fromField')}
-          at="/from"
-          wrong={slipsAt(reading.slips, '/from')}
-          value={draft.from}
-          onType={(from) => onChange({ ...draft, from })}
-        />
-      </div>
-      <LinesField
-        label={say('noteField')}
-        hint={say('noteHint')}
-        optional
-        rows={2}
-        at="/note"
-        value={draft.note}
-        onType={(note) => onChange({ ...draft, note })}
+    <div className="fields">
+      {of === 'new tariff' && (
+        <>
+          <TextField
+            label={say('nameField')}
+            hint={say('nameHint')}
+            at="/name"
+            value={draft.name}
+            onType={(name) => onChange({ ...draft, name })}
+          />
+          <Choice
+            label={say('currency')}
+            at="/currency"
+            value={draft.currency}
+            options={money}
+            onChoose={(currency) => onChange({ ...draft, currency })}
+          />
+        </>
+      )}
+      <DayField
+        label={say('fromField')}
+        at="/from"
+        wrong={slipsAt(reading.slips, '/from')}
+        value={draft.from}
+        onType={(from) => onChange({ ...draft, from })}
       />
     </div>
+  );
+}
+
+/** What the clauses leave open is said after them. */
+export function NoteField({ draft, onChange }: Pick<HeadProps, 'draft' | 'onChange'>) {
+  return (
+    <LinesField
+      label={say('noteField')}
+      hint={say('noteHint')}
+      optional
+      rows={2}
+      at="/note"
+      value={draft.note}
+      onType={(note) => onChange({ ...draft, note })}
+    />
   );
 }

@@ -10,10 +10,11 @@ import { Beside } from './beside.tsx';
 import { ClauseList } from './clause-list.tsx';
 import type { TariffDraft, WrittenDraft } from './draft.ts';
 import { type ExampleShape, type Examples, startingExamples } from './example.ts';
-import { ExampleView, type ShowStatement } from './example-view.tsx';
+import type { ShowStatement } from './example-shown.ts';
+import { ExampleView } from './example-view.tsx';
 import { ExamplesBar } from './examples-bar.tsx';
 import { ExamplesTable } from './examples-table.tsx';
-import { HeadFields } from './head-fields.tsx';
+import { HeadFields, NoteField } from './head-fields.tsx';
 import { readDraft } from './reading.ts';
 import type { Reader } from './typed.ts';
 import { VersionChanges } from './version-changes.tsx';
@@ -77,9 +78,16 @@ export function TariffEditor(props: TariffEditorProps) {
       <Form problem={refusal ?? problem} onSubmit={keep} foot={foot}>
         <HeadFields draft={draft} reading={reading} of={of} onChange={change} />
         <ClauseList draft={draft} reading={reading} reader={reader} onChange={change} />
+        <NoteField draft={draft} onChange={change} />
       </Form>
       <Beside bar={<ExamplesBar examples={examples} now={reading.tariff} reader={reader} />}>
-        <ExamplesTable examples={examples} before={earlier} now={reading.tariff} reader={reader} />
+        <ExamplesTable
+          examples={examples}
+          before={earlier}
+          now={reading.tariff}
+          reader={reader}
+          show={show}
+        />
         {earlier && <VersionChanges before={earlier} now={reading.tariff} locale={reader.locale} />}
         <ExampleView
           key={shape}
