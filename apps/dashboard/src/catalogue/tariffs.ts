@@ -159,6 +159,8 @@ export const tariffs = words({
   examplesBefore: 'Version {version}',
   examplesNow: 'Now',
   difference: 'Difference',
+  differenceOf: 'Difference: {shape}',
+  exampleUnderVersion: '{shape}: {tariff} ({version})',
   notPriced: 'not priced yet',
   changes: 'What changed since version {version}',
   changesNone: 'No clause says anything else yet.',

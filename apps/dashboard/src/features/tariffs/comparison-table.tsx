@@ -42,9 +42,10 @@ export function ComparisonTable({ comparison, one, other }: ComparisonTableProps
       <Difference
         one={row.one && chargedWhy(row.one, one.currency)}
         other={row.other && chargedWhy(row.other, other.currency)}
+        currency={one.currency}
       />
     ),
-    sum: <Difference one={first} other={second} />,
+    sum: <Difference one={first} other={second} currency={one.currency} />,
   };
   return (
     <div className="tariff-comparison">
@@ -91,6 +92,12 @@ function Total({ why }: { why: Why }) {
   );
 }
 
-function Difference({ one, other }: { one: Why | undefined; other: Why | undefined }) {
-  return <Amount why={differenceWhy(one, other)} bare />;
+interface DifferenceProps {
+  one: Why | undefined;
+  other: Why | undefined;
+  currency: Currency;
+}
+
+function Difference({ one, other, currency }: DifferenceProps) {
+  return <Amount why={differenceWhy(one, other, currency)} bare />;
 }

@@ -1,6 +1,6 @@
 // Why two tariffs come to what they come to on one engagement, clause by clause.
 
-import { type Currency, currency as currencyOf, fromDecimal, toDecimal } from '@colla/money';
+import { type Currency, fromDecimal, toDecimal } from '@colla/money';
 import type { Statement, Tariff } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
@@ -48,8 +48,7 @@ export function totalWhy(
 }
 
 /** By how much the other is above the one; a clause that charges nothing counts as nought. */
-export function differenceWhy(one: Why | undefined, other: Why | undefined): Why {
-  const currency = granted(currencyOf((one ?? other)?.currency));
+export function differenceWhy(one: Why | undefined, other: Why | undefined, currency: Currency): Why {
   const [first, second] = [one, other].map((why) => (why ? granted(fromDecimal(why.amount, currency)) : 0n));
   const difference = {
     what: say('difference'),

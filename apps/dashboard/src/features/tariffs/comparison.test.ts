@@ -4,6 +4,7 @@ import { readTariff, type WrittenClause } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { expect, it } from 'vitest';
 import { type ComparedRow, compareOn } from './comparison.ts';
+import { chargedWhy, differenceWhy, totalWhy } from './comparison-whys.ts';
 import { startingExamples } from './example.ts';
 
 const said = { locale: 'en-GB', zone: 'Europe/London' };
@@ -50,4 +51,21 @@ it('a tax that is added is a row of its own, and the rows come to the total', ()
     [undefined, undefined, 'tax', 1_200n],
   ]);
   expect([compared.one?.total, compared.other?.total]).toEqual([6_000n, 7_200n]);
+});
+
+it('each sum says what it is put together from, and a difference which two it lies between', () => {
+  const one = tariff(lesson('lesson', '40.00'), exam);
+  const other = tariff(lesson('lesson', '44.00'));
+  const { rows, ...compared } = compareOn(startingExamples(one.clauses).whole, one, other, said);
+  const [lessons, exams] = rows;
+  const charged = lessons?.one && chargedWhy(lessons.one, one.currency);
+  expect(charged?.parts?.map(({ what, arithmetic }) => [what, arithmetic])).toEqual([
+    ['Lesson', '1 × 40.00 = 40.00'],
+  ]);
+  const first = totalWhy(rows, 'one', { tariff: one, statement: compared.one });
+  const second = totalWhy(rows, 'other', { tariff: other, statement: compared.other });
+  expect([first.arithmetic, second.amount]).toEqual(['40.00 + 60.00 = 100.00', '44.00']);
+  expect(differenceWhy(first, second, one.currency).arithmetic).toBe('44.00 \u2212 100.00 = \u221256.00');
+  const only = exams?.one && chargedWhy(exams.one, one.currency);
+  expect(differenceWhy(only, undefined, one.currency).amount).toBe('-60.00');
 });
