@@ -141,12 +141,16 @@ const cases: [told: string, asking: Asking, no: object][] = [
   [
     'a word that has no place in the question',
     addCall({ colour: 'blue' }),
-    { status: 422, pointer: '/colour', detail: '“colour” is not known here; remove it.' },
+    {
+      status: 422,
+      pointer: '/colour',
+      detail: '“colour” is not known here; remove it, or correct its name.',
+    },
   ],
   [
     'a field that is missing',
     (client) => client.addSeason({ body: { name: 'Autumn', from: '2026-09-01' } as never }),
-    { status: 422, pointer: '/to', detail: '“to” is missing.' },
+    { status: 422, pointer: '/to', detail: '“to” is missing; give text in quotes.' },
   ],
   [
     'a day written in another way',

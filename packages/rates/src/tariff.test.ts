@@ -67,7 +67,7 @@ describe('what is no tariff is refused', () => {
       'with a field nobody knows',
       written([], { colour: 'red' } as object),
       '/colour',
-      'The tariff at “/colour”: “colour” is not known here. Remove it, or correct its name.',
+      'The tariff at “/colour”: “colour” is not known here; remove it, or correct its name.',
     ],
     [
       'with a clause of an unknown kind',
@@ -85,7 +85,7 @@ describe('what is no tariff is refused', () => {
       'with a parameter nobody knows',
       written([clause('hourly', { price: '60', colour: 'red' })]),
       '/clauses/0/terms/colour',
-      'Clause “hourly” at “/terms/colour”: “colour” is not known here. Remove it, or correct its name.',
+      'Clause “hourly” at “/terms/colour”: “colour” is not known here; remove it, or correct its name.',
     ],
     [
       'without a price',
@@ -127,13 +127,13 @@ describe('what is no tariff is refused', () => {
       'with a way of rounding that is none',
       written([clause('hourly', { price: '60', round: 'sideways' })]),
       '/clauses/0/terms/round',
-      'Clause “hourly” at “/terms/round”: “sideways” is not one of up, nearest, down.',
+      'Clause “hourly” at “/terms/round”: “sideways” is none of up, nearest, down.',
     ],
     [
       'with a sort of supplement that is none',
       written([clause('supplement', { what: 'Late', by: { as: 'favour' } })]),
       '/clauses/0/terms/by/as',
-      'Clause “supplement” at “/terms/by/as”: “favour” is not one of amount, share, time, multiple of the fee.',
+      'Clause “supplement” at “/terms/by/as”: “favour” is none of amount, share, time, multiple of the fee.',
     ],
     [
       'with a time of day that is none',
@@ -151,13 +151,13 @@ describe('what is no tariff is refused', () => {
       'with a kind of call that is none',
       written([{ ...hour, for: { calls: ['gig'] } }]),
       '/clauses/0/for/calls/0',
-      'The tariff at “/clauses/0/for/calls/0”: “gig” is not one of rehearsal, lesson, coaching, dress rehearsal, recital, jury, exam, audition, competition round, recording, class, service, other.',
+      'The tariff at “/clauses/0/for/calls/0”: “gig” is none of rehearsal, lesson, coaching, dress rehearsal, recital, jury, exam, audition, competition round, recording, class, service, other.',
     ],
     [
       'with a condition along a line nobody knows',
       written([{ ...hour, for: { weather: ['rain'] } }]),
       '/clauses/0/for/weather',
-      'The tariff at “/clauses/0/for/weather”: “weather” is not known here. Remove it, or correct its name.',
+      'The tariff at “/clauses/0/for/weather”: “weather” is not known here; remove it, or correct its name.',
     ],
   ];
   it.each(cases)('%s', (_, input, field, sentence) => {

@@ -2,12 +2,12 @@
 
 import { readDay, type Temporal } from '@colla/calendar';
 import { type Currency, measure } from '@colla/money';
-import { type OrRefusal, Refusal, refused } from '@colla/refusal';
+import { type OrRefusal, pointerKey, Refusal, refused } from '@colla/refusal';
 import { z } from 'zod';
 import { menu } from './clauses/index.ts';
 import { contradiction } from './contradiction.ts';
 import { kindOf } from './kinds.ts';
-import { malformed, pointerKey } from './malformed.ts';
+import { malformed, wordsFor } from './malformed.ts';
 import { type Selector, selectorSchema } from './selector.ts';
 import { voice as voiceOf } from './voice.ts';
 
@@ -87,8 +87,8 @@ export const writtenTariffSchema = z.strictObject({
  * field, an amount with too many decimals, a figure out of range; and clauses that contradict one another.
  */
 export function readTariff(input: unknown): OrRefusal<Tariff> {
-  const shape = writtenTariffSchema.safeParse(input);
-  if (!shape.success) return malformed(shape.error, input, { pointer: '' });
+  const shape = writtenTariffSchema.safeParse(input, { error: wordsFor });
+  if (!shape.success) return malformed(shape.error, { pointer: '' });
   const money = measure(shape.data.currency);
   if (refused(money)) return money.at('/currency');
   const from = readDay(shape.data.from);
@@ -115,8 +115,8 @@ export function readClause(written: WrittenClause, money: Currency): OrRefusal<C
       '/kind',
     );
   }
-  const terms = kind.schema(money).safeParse(written.terms);
-  if (!terms.success) return malformed(terms.error, written.terms, { pointer: '/terms', clause: written.id });
+  const terms = kind.schema(money).safeParse(written.terms, { error: wordsFor });
+  if (!terms.success) return malformed(terms.error, { pointer: '/terms', clause: written.id });
   return {
     id: written.id,
     kind: kind.kind,

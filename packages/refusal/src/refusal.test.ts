@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { granted, type OrRefusal, Refusal, refused } from './index.ts';
+import { granted, type OrRefusal, Refusal, refused } from './refusal.ts';
 
 const late = new Refusal(
   'calls/too-late',

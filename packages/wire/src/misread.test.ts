@@ -7,7 +7,7 @@ const party = { name: 'Sanna Ilves' };
 
 test.each([
   ['a name left empty', partyInput, { name: '  ' }, '/name', '“name” is empty; write something.'],
-  ['nothing at all', partyInput, undefined, '', 'What was sent is missing.'],
+  ['nothing at all', partyInput, undefined, '', 'What was sent is missing; give an object.'],
   ['a list in place of an object', partyInput, [], '', 'What was sent is not an object.'],
   ['a figure for a name', partyInput, { name: 7 }, '/name', '“name” is not text in quotes.'],
   [
@@ -15,7 +15,7 @@ test.each([
     partyInput,
     { ...party, address: Array(9).fill('x') },
     '/address',
-    '“address” is beyond its most, 8 items.',
+    '“address” is too long; give 8 items at most.',
   ],
   [
     'a figure among the lines of an address',
@@ -31,7 +31,13 @@ test.each([
     '/email',
     '“email” is not an e-mail address; write it as name@example.org.',
   ],
-  ['an unknown field', partyInput, { ...party, 'a/b': 1 }, '/a~1b', '“a/b” is not known here; remove it.'],
+  [
+    'an unknown field',
+    partyInput,
+    { ...party, 'a/b': 1 },
+    '/a~1b',
+    '“a/b” is not known here; remove it, or correct its name.',
+  ],
   [
     'a time of day in words',
     callInput,
