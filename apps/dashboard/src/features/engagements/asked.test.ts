@@ -6,7 +6,7 @@ const lessons = {
     {
       id: 'hours',
       kind: 'hourly',
-      for: { memberships: ['member'], levels: ['grade 8', 'diploma'] },
+      for: { memberships: ['member'], levels: ['grade 8', 'diploma'], terms: ['autumn'] },
       payer: 'family',
       terms: { price: '40.00' },
     },
@@ -35,6 +35,7 @@ describe('what the tariffs of a practice ask', () => {
     expect(words('level')).toEqual(['diploma', 'grade 8']);
     expect(words('membership')).toEqual(['member']);
     expect(words('difficulty')).toEqual(['hard', 'very hard']);
+    expect(words('term')).toEqual(['autumn']);
     expect(words('role')).toEqual(['family', 'payer']);
   });
 

@@ -22,6 +22,7 @@ const PARAMETERS = {
   difficulty: ['difficulties', 'difficulty'],
   label: ['labels', 'named'],
   place: ['places'],
+  term: ['terms'],
   role: ['payer'],
 } as const;
 export type AskedWord = keyof typeof PARAMETERS;

@@ -1,11 +1,12 @@
 // The calls of an engagement as they follow one another, each with how it stands and what can be said of it.
 import type { CallJson, EngagementWholeJson } from '@colla/wire';
-import { useEffect, useRef } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { sayDay } from '../../locale.ts';
 import { Button } from '../../ui/index.ts';
 import { isBlocked } from './blocked.ts';
 import { CallNotes } from './call-notes.tsx';
+import { type Busy, busyWith } from './clash.ts';
 import './engagement.css';
 import type { CallMove } from './moves.ts';
 import { callName, callWord, sayStanding, timesOf } from './names.ts';
@@ -26,6 +27,7 @@ interface CallListProps {
 }
 
 export function CallList({ engagement, calls, sought, onMove }: CallListProps) {
+  const busy = useMemo(() => busyWith(engagement.calls), [engagement]);
   if (calls.length === 0) return <p className="aside">{say('noCalls')}</p>;
   return (
     <ol className="call-list">
@@ -34,6 +36,7 @@ export function CallList({ engagement, calls, sought, onMove }: CallListProps) {
           key={of.call.id}
           engagement={engagement}
           of={of}
+          busy={busy}
           isSought={of.call.id === sought}
           onMove={onMove}
         />
@@ -45,11 +48,12 @@ export function CallList({ engagement, calls, sought, onMove }: CallListProps) {
 interface CallItemProps {
   engagement: EngagementWholeJson;
   of: CallWithMoves;
+  busy: readonly Busy[];
   isSought: boolean;
   onMove: CallListProps['onMove'];
 }
 
-function CallItem({ engagement, of: { call, moves, begun }, isSought, onMove }: CallItemProps) {
+function CallItem({ engagement, of: { call, moves, begun }, busy, isSought, onMove }: CallItemProps) {
   const item = useRef<HTMLLIElement>(null);
   useEffect(() => {
     if (isSought) item.current?.scrollIntoView({ block: 'center' });
@@ -69,7 +73,7 @@ function CallItem({ engagement, of: { call, moves, begun }, isSought, onMove }: 
         {callWord(call)}
         {call.place && <span className="aside">, {call.place}</span>}
         <span className="aside standing">{sayStanding(call)}</span>
-        <CallNotes engagement={engagement} call={call} begun={begun} />
+        <CallNotes engagement={engagement} call={call} begun={begun} busy={busy} />
       </span>
       <span className="buttons">
         {likeliest && (

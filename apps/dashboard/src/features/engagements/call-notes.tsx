@@ -3,7 +3,7 @@ import type { CallJson, EngagementWholeJson } from '@colla/wire';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { sayDay, saySpan } from '../../locale.ts';
 import { isBlocked, sayBlocked } from './blocked.ts';
-import { busyWith } from './clash.ts';
+import type { Busy } from './clash.ts';
 import { ClashNote } from './clash-note.tsx';
 import './engagement.css';
 import { callOf } from './facts.ts';
@@ -12,10 +12,12 @@ interface CallNotesProps {
   engagement: EngagementWholeJson;
   call: CallJson;
   begun: boolean;
+  /** All calls of the engagement, this one with them. */
+  busy: readonly Busy[];
 }
 
-export function CallNotes({ engagement, call, begun }: CallNotesProps) {
-  const { id, moves, calls } = engagement;
+export function CallNotes({ engagement, call, begun, busy }: CallNotesProps) {
+  const { id, moves } = engagement;
   const blocked = sayBlocked(engagement, call);
   const moved = moves.findLast((move) => move.call === call.id);
   const isAhead = !begun && (call.standing.is === 'held' || call.standing.is === 'agreed');
@@ -29,7 +31,7 @@ export function CallNotes({ engagement, call, begun }: CallNotesProps) {
         <ClashNote
           times={callOf(call).planned}
           engagement={id}
-          others={busyWith(calls.filter((other) => other.id !== call.id))}
+          others={busy.filter((other) => other.id !== call.id)}
         />
       )}
     </>

@@ -27,8 +27,8 @@ function NoteInSeason({
   season,
 }: ClashNoteProps & Record<'day' | 'season', string>) {
   const score = useAnswer('getSeasonScore', { params: { id: season } });
-  const marks = score.is === 'here' ? score.value.staves.flatMap((stave) => stave.marks) : [];
-  return <Note clashes={clashing(times, [...others, ...busyNear(day, marks, engagement)])} />;
+  const elsewhere = score.is === 'here' ? busyNear(day, score.value.staves, engagement) : [];
+  return <Note clashes={clashing(times, [...others, ...elsewhere])} />;
 }
 
 function Note({ clashes }: { clashes: readonly Busy[] }) {

@@ -18,13 +18,17 @@ const jury: MarkJson = {
   is: 'agreed',
 };
 
+const onStave = (...marks: MarkJson[]) => [
+  { party: 'p1', name: 'Hall', marks, engagements: 1, toInvoice: 0, overdue: 0, money: [], owing: [] },
+];
+
 const times = (from: string, until: string, zone = 'Europe/London') => ({
   start: granted(readInstant(`2026-03-07T${from}:00[${zone}]`)),
   end: granted(readInstant(`2026-03-07T${until}:00[${zone}]`)),
 });
 
 describe('a rehearsal on the day of a jury from 14:00 to 15:30 in London', () => {
-  const busy = busyNear('2026-03-07', [jury], 'e2');
+  const busy = busyNear('2026-03-07', onStave(jury), 'e2');
 
   it.each([
     ['13:00', '14:00', 0],
@@ -41,18 +45,11 @@ describe('a rehearsal on the day of a jury from 14:00 to 15:30 in London', () =>
   });
 });
 
-it('a call that fell takes nobody’s time, nor does one of the same engagement', () => {
-  expect(
-    busyNear(
-      '2026-03-07',
-      [
-        { ...jury, is: 'cancelled' },
-        { ...jury, is: 'missed' },
-      ],
-      'e2',
-    ),
-  ).toEqual([]);
-  expect(busyNear('2026-03-07', [jury], 'e1')).toEqual([]);
+it('a call that fell takes nobody’s time, nor does one of the same engagement, nor one a month off', () => {
+  const fallen = onStave({ ...jury, is: 'cancelled' }, { ...jury, is: 'missed' });
+  expect(busyNear('2026-03-07', fallen, 'e2')).toEqual([]);
+  expect(busyNear('2026-03-07', onStave(jury), 'e1')).toEqual([]);
+  expect(busyNear('2026-04-07', onStave(jury), 'e2')).toEqual([]);
 });
 
 it('a day is looked up in the shortest season that has it', () => {

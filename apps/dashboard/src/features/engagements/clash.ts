@@ -2,7 +2,7 @@
 
 import { dayNumber, readInstant, type Span, span } from '@colla/calendar';
 import { granted, refused } from '@colla/refusal';
-import type { CallJson, MarkJson, SeasonJson } from '@colla/wire';
+import type { CallJson, MarkJson, SeasonJson, SeasonScoreJson } from '@colla/wire';
 import { kinds } from '../../catalogue/kinds.ts';
 import { dayOf } from '../../local-time.ts';
 import { saySpan } from '../../locale.ts';
@@ -55,19 +55,38 @@ export function busyAmong(rows: readonly CallRow[]): Busy[] {
 }
 
 /** No call is longer than two days, and two places differ by one at most. */
-const DAYS_NEAR = 3;
+const DAYS_NEAR = [-3, -2, -1, 0, 1, 2, 3];
 
 /** The calls of other engagements that stand or were played near a day. */
-export function busyNear(day: string, marks: readonly MarkJson[], engagement: string | undefined): Busy[] {
-  const near = ({ start }: MarkJson) => Math.abs(dayNumber(dayOf(start)) - dayNumber(day)) <= DAYS_NEAR;
-  return marks
-    .filter((mark) => mark.engagement !== engagement && near(mark))
-    .filter(({ is }) => is !== 'cancelled' && is !== 'missed')
+export function busyNear(
+  day: string,
+  staves: SeasonScoreJson['staves'],
+  engagement: string | undefined,
+): Busy[] {
+  const days = daysOf(staves);
+  return DAYS_NEAR.flatMap((off) => days.get(dayNumber(day) + off) ?? [])
+    .filter((mark) => mark.engagement !== engagement)
     .map(({ call, kind, start, end, title }) => ({
       id: call,
       what: `${kinds(kind)}, ${unparted(saySpan({ start, end }))}, “${title}”`,
       times: { start: granted(readInstant(start)), end: granted(readInstant(end)) },
     }));
+}
+
+const sorted = new WeakMap<SeasonScoreJson['staves'], Map<number, MarkJson[]>>();
+
+/** The calls of a season that stand, by the day on which they begin; sorted once for all the calls that ask. */
+function daysOf(staves: SeasonScoreJson['staves']): Map<number, MarkJson[]> {
+  const known = sorted.get(staves);
+  if (known) return known;
+  const days = new Map<number, MarkJson[]>();
+  for (const mark of staves.flatMap(({ marks }) => marks)) {
+    if (mark.is === 'cancelled' || mark.is === 'missed') continue;
+    const day = dayNumber(dayOf(mark.start));
+    days.set(day, [...(days.get(day) ?? []), mark]);
+  }
+  sorted.set(staves, days);
+  return days;
 }
 
 /** A span of times that stays together at the end of a line: a dash may otherwise end one. */

@@ -21,7 +21,13 @@ import { limitWrong, localeWrong, type PracticeForm, practiceChange, practiceFor
 import { TermRows } from './term-rows.tsx';
 import { slipsInTerms } from './terms.ts';
 
-export function Practice({ of }: { of: OrganisationJson }) {
+interface PracticeProps {
+  of: OrganisationJson;
+  /** What the tariffs call the terms: a clause fits no other name. */
+  termNames: readonly string[];
+}
+
+export function Practice({ of, termNames }: PracticeProps) {
   const [form, setForm] = useState(() => practiceForm(of));
   const [wrong, setWrong] = useState<Said>();
   const keeping = useSend('changeOrganisation');
@@ -46,7 +52,7 @@ export function Practice({ of }: { of: OrganisationJson }) {
       <Who form={form} change={change} />
       <Money form={form} change={change} />
       <Place form={form} change={change} />
-      <Work form={form} change={change} />
+      <Work form={form} change={change} termNames={termNames} />
     </Form>
   );
 }
@@ -174,7 +180,7 @@ function sample({ locale }: PracticeForm): string {
   });
 }
 
-function Work({ form, change }: PartProps) {
+function Work({ form, change, termNames }: PartProps & { termNames: readonly string[] }) {
   return (
     <Part title={practice('work')}>
       <NumberField
@@ -194,7 +200,7 @@ function Work({ form, change }: PartProps) {
         value={form.holidays}
         onType={(holidays) => change({ holidays })}
       />
-      <TermRows terms={form.terms} onChange={(terms) => change({ terms })} />
+      <TermRows terms={form.terms} names={termNames} onChange={(terms) => change({ terms })} />
     </Part>
   );
 }

@@ -5,10 +5,12 @@ import { emptyTerm, type TermRow } from './terms.ts';
 
 interface TermRowsProps {
   terms: readonly TermRow[];
+  /** As the tariffs call them. */
+  names: readonly string[];
   onChange: (terms: TermRow[]) => void;
 }
 
-export function TermRows({ terms, onChange }: TermRowsProps) {
+export function TermRows({ terms, names, onChange }: TermRowsProps) {
   const change = (key: number, to: Partial<TermRow>) =>
     onChange(terms.map((term) => (term.key === key ? { ...term, ...to } : term)));
   return (
@@ -19,6 +21,7 @@ export function TermRows({ terms, onChange }: TermRowsProps) {
         <div className="fields" key={term.key}>
           <TextField
             label={practice('termName')}
+            suggestions={names}
             at={`/terms/${place}/name`}
             value={term.name}
             onType={(name) => change(term.key, { name })}
