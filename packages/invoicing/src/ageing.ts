@@ -3,7 +3,7 @@
 import type { Temporal } from '@colla/calendar';
 import { balances, type Posted } from '@colla/ledger';
 import type { Currency } from '@colla/money';
-import type { Open } from './allocation.ts';
+import type { OpenInvoice } from './allocation.ts';
 
 /** By how many days what is owed is late, at most; what is not due yet by none. */
 export const AGES = ['not due', 'up to 30', 'up to 60', 'up to 90', 'over 90'] as const;
@@ -23,7 +23,7 @@ export interface Aged {
 }
 
 /** What an invoice is known by here. */
-type Dated = Pick<Open, 'invoice' | 'dueOn'>;
+type Dated = Pick<OpenInvoice, 'invoice' | 'dueOn'>;
 
 /**
  * What every payer owed at the end of a day, by how late it was then, in the order of the postings. A debt is late from

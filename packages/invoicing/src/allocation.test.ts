@@ -2,12 +2,12 @@ import { currency } from '@colla/money';
 import { granted, refused } from '@colla/refusal';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { allocated, fill, type Open, setAgainst } from './allocation.ts';
+import { allocated, fill, type OpenInvoice, setAgainst } from './allocation.ts';
 import { day, POUND } from './engaged.fixture.ts';
 
 const EURO = granted(currency('EUR'));
 
-function open(invoice: string, owed: bigint, issued: string, but: Partial<Open> = {}): Open {
+function open(invoice: string, owed: bigint, issued: string, but: Partial<OpenInvoice> = {}): OpenInvoice {
   return {
     ...{ invoice, number: `2026-${invoice}`, owed, currency: POUND, party: 'p1', engagement: 'e1' },
     issuedOn: day(issued),

@@ -20,7 +20,7 @@ export interface Owed {
 }
 
 /** An invoice and what the ledger says is owed on it; nothing where it is paid. */
-export interface Open extends Owed {
+export interface OpenInvoice extends Owed {
   readonly engagement: string;
   readonly issuedOn: Temporal.PlainDate;
   readonly dueOn: Temporal.PlainDate;
@@ -41,7 +41,11 @@ export interface Means {
  * refuses an invoice that is not among `open`, is another payer's or in another currency or named twice, and more than
  * it is owed or the money comes to.
  */
-export function setAgainst(means: Means, open: readonly Open[], against: Against): OrRefusal<Allocation[]> {
+export function setAgainst(
+  means: Means,
+  open: readonly OpenInvoice[],
+  against: Against,
+): OrRefusal<Allocation[]> {
   if (against === 'oldest first')
     return fill(means.amount, oldestFirst(open.filter((of) => fits(of, means))));
   const wrong = against.map((wish, index) => misplaced(wish, index, { means, open, against })).find(refused);
@@ -56,7 +60,7 @@ export function allocated(allocations: readonly Allocation[]): bigint {
 }
 
 /** As much for each invoice as it is owed, in the order given, until the money is used up. */
-export function fill(amount: bigint, open: readonly Open[]): Allocation[] {
+export function fill(amount: bigint, open: readonly OpenInvoice[]): Allocation[] {
   let left = amount;
   return open.flatMap(({ invoice, owed }) => {
     const filled = owed <= left;
@@ -68,14 +72,14 @@ export function fill(amount: bigint, open: readonly Open[]): Allocation[] {
 }
 
 /** By the day of issue, and on one day by number. */
-export function oldestFirst(open: readonly Open[]): Open[] {
+export function oldestFirst(open: readonly OpenInvoice[]): OpenInvoice[] {
   return open.toSorted(
     (one, other) =>
       Temporal.PlainDate.compare(one.issuedOn, other.issuedOn) || (one.number < other.number ? -1 : 1),
   );
 }
 
-function fits(open: Open, { party, currency }: Means): boolean {
+function fits(open: OpenInvoice, { party, currency }: Means): boolean {
   return open.party === party && open.currency === currency;
 }
 
@@ -83,7 +87,7 @@ function fits(open: Open, { party, currency }: Means): boolean {
 function misplaced(
   { invoice, amount }: Allocation,
   index: number,
-  { means, open, against }: { means: Means; open: readonly Open[]; against: readonly Allocation[] },
+  { means, open, against }: { means: Means; open: readonly OpenInvoice[]; against: readonly Allocation[] },
 ): OrRefusal<true> {
   const found = open.find((of) => of.invoice === invoice);
   const at = `/allocations/${index}`;
@@ -114,7 +118,7 @@ export function otherCurrency({ number, currency }: Owed, given: Currency): Refu
   );
 }
 
-function otherPayer({ number, invoice }: Open): Refusal {
+function otherPayer({ number, invoice }: OpenInvoice): Refusal {
   return new Refusal(
     'invoicing/other-payer',
     `Invoice ${number} is addressed to somebody else. Choose invoices of whoever the money is from.`,
@@ -123,7 +127,7 @@ function otherPayer({ number, invoice }: Open): Refusal {
   );
 }
 
-function twice({ number, invoice }: Open): Refusal {
+function twice({ number, invoice }: OpenInvoice): Refusal {
   return new Refusal(
     'invoicing/allocated-twice',
     `Invoice ${number} is named twice. Put the two sums together.`,
@@ -132,7 +136,7 @@ function twice({ number, invoice }: Open): Refusal {
   );
 }
 
-function ofNothing({ number, invoice }: Open): Refusal {
+function ofNothing({ number, invoice }: OpenInvoice): Refusal {
   return new Refusal(
     'invoicing/allocated-nothing',
     `Nothing is set against invoice ${number}. Leave it out, or enter a sum above nothing.`,
@@ -141,7 +145,7 @@ function ofNothing({ number, invoice }: Open): Refusal {
   );
 }
 
-function moreThanOwed({ number, invoice, owed, currency }: Open, amount: bigint): Refusal {
+function moreThanOwed({ number, invoice, owed, currency }: OpenInvoice, amount: bigint): Refusal {
   const most = toDecimal(owed, currency);
   return new Refusal(
     'invoicing/more-than-owed',

@@ -2,36 +2,37 @@
 
 import { accountKey, balance, heldIn, type Journal, type Posted, postingsOf } from '@colla/ledger';
 import { granted, type OrRefusal } from '@colla/refusal';
-import type { Open } from './allocation.ts';
+import type { OpenInvoice } from './allocation.ts';
 import { POUND } from './engaged.fixture.ts';
-import { type Event, happened } from './event.ts';
+import { happened, type MoneyEvent } from './event.ts';
 import type { Invoice } from './invoice.ts';
-import { type Books, post } from './posting.ts';
+import { type BooksBefore, post } from './posting.ts';
 
 /** Books in pounds, unless said otherwise, that nothing has happened in yet. */
-export function emptyBooks(but: Partial<Pick<Books, 'book' | 'closedThrough'>> = {}) {
+export function emptyBooks(but: Partial<Pick<BooksBefore, 'book' | 'closedThrough'>> = {}) {
   const journals: Journal[] = [];
   const posted: Posted[] = [];
-  const of = (event: Event, rate?: Books['rate']): Books => ({
+  const of = (event: MoneyEvent, rate?: BooksBefore['rate']): BooksBefore => ({
     id: `j${journals.length + 1}`,
     book: POUND,
     ...but,
     ...(rate ? { rate } : {}),
     held: (account) => heldIn(posted, account, happened(event).currency),
   });
-  const attempt = (event: Event, rate?: Books['rate']): OrRefusal<Journal> => post(event, of(event, rate));
+  const attempt = (event: MoneyEvent, rate?: BooksBefore['rate']): OrRefusal<Journal> =>
+    post(event, of(event, rate));
   return {
     journals,
     posted,
     /** What posting would answer, without doing it. */
     attempt,
-    enter(event: Event, rate?: Books['rate']): Journal {
+    enter(event: MoneyEvent, rate?: BooksBefore['rate']): Journal {
       const journal = granted(attempt(event, rate));
       journals.push(journal);
       posted.push(...postingsOf(journal));
       return journal;
     },
-    open: (invoice: Invoice): Open => ({
+    open: (invoice: Invoice): OpenInvoice => ({
       invoice: invoice.id,
       number: invoice.number,
       owed: balance(posted, { purpose: 'receivable', invoice: invoice.id, currency: invoice.currency })

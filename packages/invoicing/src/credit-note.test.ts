@@ -1,7 +1,7 @@
 import { cancelCall, type Engagement, playCall } from '@colla/engagements';
 import { granted, refused } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
-import type { Open } from './allocation.ts';
+import type { OpenInvoice } from './allocation.ts';
 import { billable } from './billable.ts';
 import { creditDraft, invoiced, numbered, twoHours } from './billed.fixture.ts';
 import { emptyBooks, figures } from './books.fixture.ts';
@@ -14,7 +14,7 @@ const first = invoiced(agreed, '02-10');
 /** The rehearsal took half an hour: 30.00 less than was invoiced. */
 const shorter = granted(playCall(agreed, 'c1', lasting(agreed, 'c1', 30), AFTERWARDS));
 
-function openOn(invoice: Invoice, owed: bigint): Open {
+function openOn(invoice: Invoice, owed: bigint): OpenInvoice {
   const { id, number, currency, to, engagement, issuedOn, dueOn } = invoice;
   return { invoice: id, number, owed, currency, party: to.party, engagement, issuedOn, dueOn };
 }

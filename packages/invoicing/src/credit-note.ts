@@ -6,7 +6,7 @@ import type { Agreed, Cancelled, Organisation, Party, Settled } from '@colla/eng
 import { type Currency, toDecimal } from '@colla/money';
 import type { Statement } from '@colla/rates';
 import { type OrRefusal, Refusal, refused } from '@colla/refusal';
-import { type Allocation, allocated, fill, type Open, oldestFirst } from './allocation.ts';
+import { type Allocation, allocated, fill, type OpenInvoice, oldestFirst } from './allocation.ts';
 import { type Asked, type Billable, billable, type InvoiceLine, type InvoiceTax } from './billable.ts';
 import { addressed, daysOf, letterheadOf, mayIssue, nobodyPays } from './draft.ts';
 import { dated, type Invoice, type Named } from './invoice.ts';
@@ -64,7 +64,7 @@ export interface Crediting {
   readonly to: Party | undefined;
   /** Invoices and credit notes issued before. */
   readonly earlier: readonly Asked[];
-  readonly invoices: readonly Open[];
+  readonly invoices: readonly OpenInvoice[];
   readonly organisation: Organisation;
   readonly issuedOn: Temporal.PlainDate;
   readonly note?: string;
@@ -102,7 +102,7 @@ export function draftCreditNote(of: Crediting): OrRefusal<CreditNoteDraft> {
 /** What takes one invoice back whole. */
 export interface TakingBack {
   /** As the ledger has it: what is still owed on it. */
-  readonly open: Open;
+  readonly open: OpenInvoice;
   /** Invoices and credit notes of its engagement issued before, this invoice among them. */
   readonly earlier: readonly Asked[];
   /** Whether a credit note took it back before. */
@@ -197,7 +197,7 @@ function beyondInvoiced(asked: bigint, credited: bigint, currency: Currency): Re
   );
 }
 
-function tooEarly({ number, issuedOn }: Open): Refusal {
+function tooEarly({ number, issuedOn }: OpenInvoice): Refusal {
   return new Refusal(
     'invoicing/credited-too-early',
     `Invoice ${number} was issued on ${issuedOn}, and no credit note comes before it. Correct the day of issue.`,

@@ -3,7 +3,7 @@
 import type { Temporal } from '@colla/calendar';
 import { type Currency, toDecimal } from '@colla/money';
 import { type OrRefusal, Refusal, refused } from '@colla/refusal';
-import { type Against, type Allocation, type Means, type Open, setAgainst } from './allocation.ts';
+import { type Against, type Allocation, type Means, type OpenInvoice, setAgainst } from './allocation.ts';
 import type { Method } from './payment.ts';
 
 /** Credit of a payer used to settle invoices. */
@@ -30,7 +30,7 @@ export interface Refund {
 export function applyCredit(
   of: Pick<CreditApplied, 'id' | 'on'>,
   credit: Means,
-  { open, against }: { readonly open: readonly Open[]; readonly against: Against },
+  { open, against }: { readonly open: readonly OpenInvoice[]; readonly against: Against },
 ): OrRefusal<CreditApplied> {
   const { party, currency } = credit;
   if (credit.amount <= 0n) return noCredit(credit);

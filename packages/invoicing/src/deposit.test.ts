@@ -1,15 +1,17 @@
 import { cancel, cancelCall } from '@colla/engagements';
-import { currency } from '@colla/money';
+import { currency, fromDecimal } from '@colla/money';
 import type { WrittenClause } from '@colla/rates';
 import { granted, refused } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
-import type { Open } from './allocation.ts';
+import type { OpenInvoice } from './allocation.ts';
 import { billable } from './billable.ts';
 import { invoiced, twoHours } from './billed.fixture.ts';
 import { emptyBooks, figures } from './books.fixture.ts';
 import { applyDeposit, depositNext, receiveDeposit, returnDeposit } from './deposit.ts';
 import { draftDepositRequest, issueDepositRequest } from './deposit-request.ts';
 import { at, day, engaged, mara, organisation, POUND, statementOfAll } from './engaged.fixture.ts';
+import type { Invoice } from './invoice.ts';
+import published from './published-values.json' with { type: 'json' };
 
 const quarter: WrittenClause = {
   id: 'deposit',
@@ -95,7 +97,7 @@ describe('a deposit is received', () => {
   });
 });
 
-const open: Open = {
+const open: OpenInvoice = {
   ...{ invoice: 'i1', number: '2026-0001', owed: 12000n, currency: POUND, party: 'p1', engagement: 'e1' },
   ...{ issuedOn: day('02-10'), dueOn: day('03-12') },
 };
@@ -240,26 +242,67 @@ describe('when an engagement is cancelled', () => {
   });
 });
 
-// IFRS 15, Illustrative Example 38 (contract liabilities and receivables), case A, from memory: a contract that can be
-// cancelled, 1,000 payable in advance on 31 January, paid on 1 March, performed on 31 March. No entry when it becomes
-// payable; on payment cash against a contract liability; on performance the liability becomes revenue.
-it('a deposit is revenue only once it is earned, as the standard’s example has it', () => {
-  const fee: WrittenClause = { id: 'fee', kind: 'fixed', terms: { price: '1000.00' } };
-  const thousand = engaged([fee], [['c1', 'recital', '03-31T10:00']]);
+const pence = (text: string) => granted(fromDecimal(text, POUND));
+
+/** Books in which a deposit came, an invoice was issued, and the deposit settles what it can of it. */
+function settledBy(deposit: string, invoice: Invoice) {
   const books = emptyBooks();
-  const asked = { engagement: 'e1', party: 'p1', amount: 100000n, currency: POUND };
-  const received = { ...money, receivedOn: day('03-01'), amount: 100000n };
-  const deposit = granted(receiveDeposit(received, asked, { keepCredit: false, today }));
-  expect(figures(books.enter({ kind: 'deposit', record: deposit }))).toEqual([
-    ['deposits held p1 e1', 'bank', 100000n],
-  ]);
-  const invoice = invoiced(thousand, '03-31');
-  expect(figures(books.enter({ kind: 'invoice', record: invoice }))).toEqual([
-    ['income performance', 'receivable p1 i1', 100000n],
-  ]);
+  const held = { engagement: 'e1', party: 'p1', amount: pence(deposit), currency: POUND };
+  const received = { ...money, receivedOn: day('03-01'), amount: held.amount };
+  const record = granted(receiveDeposit(received, held, { keepCredit: false, today }));
+  const came = books.enter({ kind: 'deposit', record });
+  const issued = books.enter({ kind: 'invoice', record: invoice });
   const of = { open: [books.open(invoice)], against: 'oldest first' } as const;
-  const applied = granted(applyDeposit({ id: 'a1', on: day('03-31') }, asked, of));
-  expect(figures(books.enter({ kind: 'deposit applied', record: applied }))).toEqual([
-    ['receivable p1 i1', 'deposits held p1 e1', 100000n],
-  ]);
+  const head = { id: 'a1', on: invoice.issuedOn };
+  const applied = books.enter({ kind: 'deposit applied', record: granted(applyDeposit(head, held, of)) });
+  return { books, came, issued, applied };
+}
+
+/** A recital on 31 March for one price, with 20 % tax inside it where it is taxed. */
+function recital(price: string, { taxed }: { taxed: boolean }) {
+  const fee: WrittenClause = { id: 'fee', kind: 'fixed', terms: { price } };
+  const tax: WrittenClause = { id: 'tax', kind: 'tax', terms: { name: 'VAT', rate: 2000, inside: true } };
+  return engaged(taxed ? [fee, tax] : [fee], [['c1', 'recital', '03-31T10:00']]);
+}
+
+describe('as published examples have it', () => {
+  it('a deposit is a liability when it is paid, and revenue once the work is performed', () => {
+    const { amount } = published.contractLiability;
+    const invoice = invoiced(recital(amount, { taxed: false }), '03-31');
+    const { came, issued, applied } = settledBy(amount, invoice);
+    expect(figures(came)).toEqual([['deposits held p1 e1', 'bank', pence(amount)]]);
+    expect(figures(issued)).toEqual([['income performance', 'receivable p1 i1', pence(amount)]]);
+    expect(figures(applied)).toEqual([['receivable p1 i1', 'deposits held p1 e1', pence(amount)]]);
+  });
+
+  it('the tax on a fee is one sum, whatever came before as a deposit', () => {
+    const { fee, deposit, tax, balance } = published.depositThenBalance;
+    const invoice = invoiced(recital(fee, { taxed: true }), '03-31');
+    const { books } = settledBy(deposit, invoice);
+    expect(invoice.tax).toBe(pence(tax));
+    expect(books.open(invoice).owed).toBe(pence(balance));
+  });
+
+  it('tax is due on a deposit that is kept', () => {
+    const { deposit, tax, income } = published.retainedDeposit;
+    const keeps = { scale: [{ before: 48, owes: { owes: 'nothing' } }], otherwise: { owes: 'all' } };
+    const quarter = { of: { as: 'share', share: 2500 }, due: [{ event: 'agreement', days: 3 }] };
+    const agreed = engaged(
+      [
+        { id: 'fee', kind: 'fixed', terms: { price: '400.00' } },
+        { id: 'notice', kind: 'cancellation', terms: { ...keeps, keepsDeposit: true } },
+        { id: 'deposit', kind: 'deposit', terms: quarter },
+        { id: 'tax', kind: 'tax', terms: { name: 'VAT', rate: 2000, inside: true } },
+      ],
+      [['c1', 'recital', '03-31T10:00']],
+    );
+    const word = { at: at('03-01T10:00'), by: 'payer', reason: 'other' } as const;
+    const invoice = invoiced(granted(cancel(agreed, word)), '03-02');
+    const { books, issued } = settledBy(deposit, invoice);
+    expect(figures(issued)).toEqual([
+      ['income cancellation', 'receivable p1 i1', pence(income)],
+      ['tax collected VAT', 'receivable p1 i1', pence(tax)],
+    ]);
+    expect([books.open(invoice).owed, books.deposit('e1')]).toEqual([0n, 0n]);
+  });
 });

@@ -10,7 +10,7 @@ import {
   type Allocation,
   allocated,
   fill,
-  type Open,
+  type OpenInvoice,
   oldestFirst,
   setAgainst,
 } from './allocation.ts';
@@ -90,7 +90,7 @@ export interface DepositApplied {
 export function applyDeposit(
   of: Pick<DepositApplied, 'id' | 'on'>,
   held: HeldDeposit,
-  { open, against }: { readonly open: readonly Open[]; readonly against: Against },
+  { open, against }: { readonly open: readonly OpenInvoice[]; readonly against: Against },
 ): OrRefusal<DepositApplied> {
   const { engagement, party, currency } = held;
   if (held.amount <= 0n) return noneHeld();
@@ -149,7 +149,7 @@ export interface DepositNext {
  */
 export function depositNext(
   held: HeldDeposit,
-  { counts, open, done }: { counts: DepositDue['counts']; open: readonly Open[]; done: boolean },
+  { counts, open, done }: { counts: DepositDue['counts']; open: readonly OpenInvoice[]; done: boolean },
 ): DepositNext {
   const theirs = open.filter(
     ({ engagement, party, currency }) =>

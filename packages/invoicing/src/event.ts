@@ -13,7 +13,7 @@ import type { Undo } from './undo.ts';
 import type { WriteOff } from './write-off.ts';
 
 /** The record of something that happened, by its kind. A deposit that is kept is one applied to an invoice. */
-export type Event =
+export type MoneyEvent =
   | { readonly kind: 'invoice'; readonly record: Invoice }
   | { readonly kind: 'credit note'; readonly record: CreditNote }
   | { readonly kind: 'payment'; readonly record: Payment }
@@ -36,7 +36,7 @@ export interface Happened {
 }
 
 /** What happened, in the words of a statement of account. */
-export const EVENT_WORDS: Readonly<Record<Exclude<Event['kind'], 'undo'>, string>> = {
+export const EVENT_WORDS: Readonly<Record<Exclude<MoneyEvent['kind'], 'undo'>, string>> = {
   invoice: 'invoice issued',
   'credit note': 'credit note issued',
   payment: 'payment received',
@@ -50,7 +50,7 @@ export const EVENT_WORDS: Readonly<Record<Exclude<Event['kind'], 'undo'>, string
 };
 
 /** When something happened, to what, and in which currency. */
-export function happened(event: Event): Happened {
+export function happened(event: MoneyEvent): Happened {
   const { kind, record } = event;
   const source = { kind, id: record.id };
   if (kind === 'undo') {
@@ -61,7 +61,7 @@ export function happened(event: Event): Happened {
   return { event: EVENT_WORDS[kind], source, on: dayOf(event), currency: record.currency };
 }
 
-function dayOf({ record }: Exclude<Event, { kind: 'undo' }>): Temporal.PlainDate {
+function dayOf({ record }: Exclude<MoneyEvent, { kind: 'undo' }>): Temporal.PlainDate {
   if ('issuedOn' in record) return record.issuedOn;
   return 'receivedOn' in record ? record.receivedOn : record.on;
 }

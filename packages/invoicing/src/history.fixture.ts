@@ -7,11 +7,11 @@ import { balances, type Journal } from '@colla/ledger';
 import { type Currency, currency } from '@colla/money';
 import type { Statement } from '@colla/rates';
 import { granted, type OrRefusal, refused } from '@colla/refusal';
-import type { Open } from './allocation.ts';
+import type { OpenInvoice } from './allocation.ts';
 import { emptyBooks } from './books.fixture.ts';
 import type { CreditNote } from './credit-note.ts';
 import { BY_THE_HOUR, day, engaged, POUND, statementOfAll } from './engaged.fixture.ts';
-import type { Event } from './event.ts';
+import type { MoneyEvent } from './event.ts';
 import type { Invoice } from './invoice.ts';
 import type { Undoable } from './undo.ts';
 
@@ -110,7 +110,7 @@ export class World {
   readonly journals = new Map<string, Journal>();
 
   /** Every invoice with what the ledger says is owed on it. */
-  open(): Open[] {
+  open(): OpenInvoice[] {
     return [...this.invoices.values()].map((invoice) => this.books.open(invoice));
   }
 
@@ -122,7 +122,7 @@ export class World {
     this.documents.set(document.engagement, [...this.documentsOf(document.engagement), document]);
   }
 
-  enter(event: Event, today: number): void {
+  enter(event: MoneyEvent, today: number): void {
     const rate = {
       ...{ from: EURO, to: POUND, on: dayOf(today), source: 'the bank' },
       rate: `0.${60 + ((today * 7) % 40)}`,

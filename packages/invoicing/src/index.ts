@@ -12,7 +12,7 @@ export {
   type Allocation,
   allocated,
   type Means,
-  type Open,
+  type OpenInvoice,
   type Owed,
   oldestFirst,
   setAgainst,
@@ -56,7 +56,7 @@ export {
   issueDepositRequest,
 } from './deposit-request.ts';
 export { type Drafting, draftInvoice, dueDay } from './draft.ts';
-export { EVENT_WORDS, type Event, type Happened, happened } from './event.ts';
+export { EVENT_WORDS, type Happened, happened, type MoneyEvent } from './event.ts';
 export { type Block, blockOf, type Gated, mayLift, mayPlay } from './gate.ts';
 export {
   type Invoice,
@@ -85,7 +85,7 @@ export {
   receive,
   receiveFor,
 } from './payment.ts';
-export { type Books, post } from './posting.ts';
+export { type BooksBefore, post } from './posting.ts';
 export {
   type Mark,
   type Owing,

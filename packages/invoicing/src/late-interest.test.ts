@@ -1,13 +1,16 @@
+import type { Temporal } from '@colla/calendar';
 import { factsOf } from '@colla/engagements';
+import { toDecimal } from '@colla/money';
 import type { WrittenClause } from '@colla/rates';
 import { granted, refused } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
 import { invoiced } from './billed.fixture.ts';
 import { emptyBooks } from './books.fixture.ts';
 import { at, day, engaged, organisation, POUND } from './engaged.fixture.ts';
-import type { Event } from './event.ts';
+import type { MoneyEvent } from './event.ts';
 import { chargeLateInterest, proposeLateInterest } from './late-interest.ts';
 import type { Payment } from './payment.ts';
+import published from './published-values.json' with { type: 'json' };
 
 /** A recital of 5,000.00, invoiced on 1 February, due on 3 March, under a term for late payment. */
 function late(by: object, price = '5000.00') {
@@ -26,23 +29,32 @@ function late(by: object, price = '5000.00') {
     };
     return books.enter({ kind: 'payment', record });
   };
-  const propose = (on: string) =>
+  const propose = (on: string | Temporal.PlainDate) =>
     proposeLateInterest({
       invoice: books.open(invoice),
       posted: books.posted,
       facts: factsOf(engagement, organisation, engagement.agreement),
       terms: { tariff: engagement.agreement.tariff, locale: 'en-GB' },
-      on: day(on),
+      on: typeof on === 'string' ? day(on) : on,
     });
   return { books, invoice, pay, propose };
 }
 
+const pounds = (minor: bigint) => toDecimal(minor, POUND);
+const daysLate = (days: number) => day('03-03').add({ days });
 const yearly = (rate: number) => ({ as: 'yearly rate', rate });
 
 describe('late interest is proposed', () => {
-  // payontime.co.uk, compensation table and notes (derived): 5,000.00 at 12.50 % for 30 days, actual/365: 51.37, and
-  // with the 70.00 fixed sum a claim of 121.37. Due 3 March; 2 April is 30 days later.
-  it('on the whole debt: 5,000.00 at 12.5 % for 30 days is 51.37', () => {
+  it.each(published.lateInterest.values)(
+    'on the whole debt: $debt at $basisPoints basis points for $days days is $interest',
+    ({ debt, basisPoints, days, interest }) => {
+      const proposal = granted(late(yearly(basisPoints), debt).propose(daysLate(days)));
+      expect(pounds(proposal?.interest ?? 0n)).toBe(interest);
+      expect(proposal?.left).toBe(proposal?.interest);
+    },
+  );
+
+  it('and says how it was reckoned', () => {
     expect(late(yearly(1250)).propose('04-02')).toEqual({
       interest: 5137n,
       sum: 0n,
@@ -52,16 +64,14 @@ describe('late interest is proposed', () => {
     });
   });
 
-  // payontime.co.uk: 40.00 for an unpaid debt below 1,000.00, 70.00 below 10,000.00, 100.00 above
-  it.each([
-    ['999.99', 4000n],
-    ['9999.99', 7000n],
-    ['10000.00', 10000n],
-  ])('with the fixed sum of the statute, once: on %s', (price, sum) => {
-    const proposal = granted(late({ as: 'statutory', law: 'UK' }, price).propose('04-02'));
-    expect(proposal?.sum).toBe(sum);
-    expect(proposal?.left).toBe(sum + (proposal?.interest ?? 0n));
-  });
+  it.each(published.fixedSum.values)(
+    'with the fixed sum of the statute, once: on $debt $sum',
+    ({ debt, sum }) => {
+      const proposal = granted(late({ as: 'statutory', law: 'UK' }, debt).propose('04-02'));
+      expect(pounds(proposal?.sum ?? 0n)).toBe(sum);
+      expect(proposal?.left).toBe((proposal?.sum ?? 0n) + (proposal?.interest ?? 0n));
+    },
+  );
 
   it('on each part until it was paid', () => {
     const { pay, propose } = late(yearly(3650));
@@ -148,7 +158,7 @@ describe('late interest is charged only when somebody says so', () => {
 
   it('then it is owed on the invoice, bears no interest itself, and is not proposed again', () => {
     const of = { id: 'l1', on: day('04-02'), amount: 15000n };
-    const charged: Event = {
+    const charged: MoneyEvent = {
       kind: 'late interest',
       record: granted(chargeLateInterest(of, books.open(invoice), proposal)),
     };

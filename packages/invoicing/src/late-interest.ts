@@ -6,7 +6,7 @@ import { fits, type Posted } from '@colla/ledger';
 import { type Currency, toDecimal } from '@colla/money';
 import { type Facts, type LateCharge, latePayment, type Terms } from '@colla/rates';
 import { type OrRefusal, Refusal, refused } from '@colla/refusal';
-import type { Open } from './allocation.ts';
+import type { OpenInvoice } from './allocation.ts';
 
 /** Late interest that was charged, added to what is owed on the invoice it is for. Minor units; outside the scope of tax. */
 export interface LateInterest {
@@ -32,7 +32,7 @@ export interface LateProposal {
 
 /** What a proposal is reckoned from: the agreement of the invoice, and the postings of the ledger. */
 export interface Lateness {
-  readonly invoice: Pick<Open, 'invoice' | 'dueOn' | 'currency'>;
+  readonly invoice: Pick<OpenInvoice, 'invoice' | 'dueOn' | 'currency'>;
   readonly posted: readonly Posted[];
   readonly facts: Facts;
   readonly terms: Terms;
@@ -114,7 +114,7 @@ function text(amount: bigint, { invoice }: Lateness): string {
 /** Charges what was proposed, or less. Refuses nothing or less, and more than is left of the proposal. */
 export function chargeLateInterest(
   of: Pick<LateInterest, 'id' | 'on' | 'amount'>,
-  { invoice, engagement, party, currency }: Open,
+  { invoice, engagement, party, currency }: OpenInvoice,
   { left, arithmetic }: LateProposal,
 ): OrRefusal<LateInterest> {
   if (of.amount > 0n && of.amount <= left) return { ...of, invoice, engagement, party, currency, arithmetic };

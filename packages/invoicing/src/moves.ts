@@ -3,7 +3,7 @@
 import type { Account } from '@colla/ledger';
 import type { Allocation } from './allocation.ts';
 import type { CreditNote } from './credit-note.ts';
-import type { Event } from './event.ts';
+import type { MoneyEvent } from './event.ts';
 import { earned } from './income.ts';
 import type { Invoice } from './invoice.ts';
 import type { Method } from './payment.ts';
@@ -20,7 +20,7 @@ export interface Move {
 }
 
 /** What an event moves. What an undo moves is read off the journals that it takes back. */
-export function movesOf({ kind, record }: Exclude<Event, { kind: 'undo' }>): Move[] {
+export function movesOf({ kind, record }: Exclude<MoneyEvent, { kind: 'undo' }>): Move[] {
   switch (kind) {
     case 'invoice':
       return asked(record, owedBy(record.to.party, record.id));

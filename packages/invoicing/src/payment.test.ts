@@ -2,7 +2,7 @@ import { currency } from '@colla/money';
 import { granted, refused } from '@colla/refusal';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Open } from './allocation.ts';
+import type { OpenInvoice } from './allocation.ts';
 import { day, POUND } from './engaged.fixture.ts';
 import { receive, receiveFor } from './payment.ts';
 
@@ -85,7 +85,7 @@ describe('a payment', () => {
 });
 
 describe('a payment for several invoices', () => {
-  const open = (invoice: string, owed: bigint, issued: string): Open => ({
+  const open = (invoice: string, owed: bigint, issued: string): OpenInvoice => ({
     ...{ invoice, number: `2026-${invoice}`, owed, currency: POUND, party: 'p1', engagement: 'e1' },
     ...{ issuedOn: day(issued), dueOn: day(issued).add({ days: 30 }) },
   });

@@ -8,7 +8,7 @@ import {
   type Against,
   type Allocation,
   allocated,
-  type Open,
+  type OpenInvoice,
   type Owed,
   otherCurrency,
   setAgainst,
@@ -67,7 +67,7 @@ function paidOn({ invoice }: Owed, amount: bigint): Allocation[] {
  */
 export function receiveFor(
   received: Received,
-  from: { readonly party: string; readonly open: readonly Open[]; readonly against: Against },
+  from: { readonly party: string; readonly open: readonly OpenInvoice[]; readonly against: Against },
   { keepCredit, today }: Receiving,
 ): OrRefusal<Payment> {
   const { amount, currency } = received;

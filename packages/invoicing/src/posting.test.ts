@@ -6,14 +6,14 @@ import { describe, expect, it } from 'vitest';
 import { invoiced, twoHours } from './billed.fixture.ts';
 import { emptyBooks, figures } from './books.fixture.ts';
 import { day, POUND } from './engaged.fixture.ts';
-import type { Event } from './event.ts';
+import type { MoneyEvent } from './event.ts';
 import type { Payment } from './payment.ts';
 import type { WriteOff } from './write-off.ts';
 
 const EURO = granted(currency('EUR'));
 const invoice = invoiced(twoHours(), '02-10');
 
-function payment(amount: bigint, but: Partial<Payment> = {}): Event {
+function payment(amount: bigint, but: Partial<Payment> = {}): MoneyEvent {
   const allocations = [{ invoice: 'i1', amount }];
   return {
     kind: 'payment',
@@ -112,7 +112,7 @@ describe('a payment', () => {
 });
 
 describe('what is held', () => {
-  const deposit: Event = {
+  const deposit: MoneyEvent = {
     kind: 'deposit',
     record: {
       ...{

@@ -20,11 +20,11 @@ import {
 } from '@colla/ledger';
 import type { Currency } from '@colla/money';
 import { type OrRefusal, Refusal, refused } from '@colla/refusal';
-import { type Event, happened } from './event.ts';
+import { happened, type MoneyEvent } from './event.ts';
 import { movesOf } from './moves.ts';
 
 /** The books an event is posted to. `held` is what an account holds before it in the event's currency, as debits. */
-export interface Books {
+export interface BooksBefore {
   /** The new journal's id. */
   readonly id: string;
   readonly book: Currency;
@@ -34,14 +34,14 @@ export interface Books {
   readonly held: HeldBefore;
 }
 
-type Undoing = Extract<Event, { kind: 'undo' }>;
+type Undoing = Extract<MoneyEvent, { kind: 'undo' }>;
 
 /**
  * The journal of an event. Refuses a day in a closed year, a foreign currency without its exchange rate, and taking back
  * what was settled since. Everything else was refused where the record was made: a debt settled beyond what is owed, or
  * more taken from a deposit or credit than is held, is a broken invariant and throws.
  */
-export function post(event: Event, books: Books): OrRefusal<Journal> {
+export function post(event: MoneyEvent, books: BooksBefore): OrRefusal<Journal> {
   const { currency, ...what } = happened(event);
   const open = openOn(what.on, books.closedThrough);
   if (refused(open)) return open;
@@ -49,14 +49,18 @@ export function post(event: Event, books: Books): OrRefusal<Journal> {
   if (refused(rate)) return rate;
   const given = event.kind === 'undo' ? undoing(event, books) : valued(event, rate, books);
   const transfers = [...given, ...(currency === books.book ? [] : realised(given, books.held))];
-  const mended = event.kind === 'undo' ? stillOwed(transfers, books) : true;
-  if (refused(mended)) return mended;
+  const may = event.kind === 'undo' ? stillOwed(transfers, books) : true;
+  if (refused(may)) return may;
   mustHold(transfers, event, books);
   return journal({ ...what, id: books.id, currency, book: books.book, ...(rate ? { rate } : {}), transfers });
 }
 
 /** None in the book's own currency, nor where what is held only changes its purpose. */
-function rateFor(event: Event, currency: Currency, books: Books): OrRefusal<ExchangeRate | undefined> {
+function rateFor(
+  event: MoneyEvent,
+  currency: Currency,
+  books: BooksBefore,
+): OrRefusal<ExchangeRate | undefined> {
   if (currency === books.book || isWithin(event)) return undefined;
   const rate = event.kind === 'undo' ? event.journals[0].rate : books.rate;
   if (rate === undefined) return event.kind === 'undo' ? undefined : noRate(currency, books.book);
@@ -66,7 +70,7 @@ function rateFor(event: Event, currency: Currency, books: Books): OrRefusal<Exch
 }
 
 /** No money comes or goes: what is owed and held is set against one another, or given up. */
-function isWithin({ kind }: Event): boolean {
+function isWithin({ kind }: MoneyEvent): boolean {
   return kind === 'deposit applied' || kind === 'credit applied' || kind === 'write-off';
 }
 
@@ -81,9 +85,9 @@ function noRate(currency: Currency, book: Currency): Refusal {
 
 /** An event's moves with what they are in the book, which together are what their sum is. */
 function valued(
-  event: Exclude<Event, Undoing>,
+  event: Exclude<MoneyEvent, Undoing>,
   rate: ExchangeRate | undefined,
-  { book, held }: Books,
+  { book, held }: BooksBefore,
 ): Transfer[] {
   const moves = movesOf(event).filter(({ amount }) => amount !== 0n);
   const amounts = moves.map(({ amount }) => amount);
@@ -95,7 +99,7 @@ function valued(
 }
 
 /** The mirror of what is taken back. What of a deposit was applied or returned meanwhile becomes owed by its payer. */
-function undoing({ journals }: Undoing, { held }: Books): Transfer[] {
+function undoing({ journals }: Undoing, { held }: BooksBefore): Transfer[] {
   const transfers = journals.flatMap((of) => mirror(of.transfers));
   const gone = changesBy(transfers).flatMap(({ account, change }) => {
     const missing = held(account).amount + change.amount;
@@ -107,7 +111,7 @@ function undoing({ journals }: Undoing, { held }: Books): Transfer[] {
 }
 
 /** Interest that was charged and paid cannot be taken back: what was paid would be owed by nobody. */
-function stillOwed(transfers: readonly Transfer[], { held }: Books): OrRefusal<true> {
+function stillOwed(transfers: readonly Transfer[], { held }: BooksBefore): OrRefusal<true> {
   const settled = changesBy(transfers).some(
     ({ account, change }) => account.purpose === 'receivable' && held(account).amount + change.amount < 0n,
   );
@@ -120,7 +124,7 @@ function stillOwed(transfers: readonly Transfer[], { held }: Books): OrRefusal<t
 }
 
 /** No debt below nothing, and nothing taken that is not held: only a bounce leaves a payer with less than no credit. */
-function mustHold(transfers: readonly Transfer[], { kind }: Event, { held }: Books): void {
+function mustHold(transfers: readonly Transfer[], { kind }: MoneyEvent, { held }: BooksBefore): void {
   for (const { account, change } of changesBy(transfers)) {
     const after = () => held(account).amount + change.amount;
     const { purpose } = account;

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { invoiced, twoHours } from './billed.fixture.ts';
 import { emptyBooks, figures } from './books.fixture.ts';
 import { day, POUND } from './engaged.fixture.ts';
-import type { Event } from './event.ts';
+import type { MoneyEvent } from './event.ts';
 import type { Payment } from './payment.ts';
 import { type Undo, type Undoable, undo } from './undo.ts';
 import type { WriteOff } from './write-off.ts';
@@ -17,9 +17,12 @@ const paid: Payment = {
   ...{ id: 'y1', party: 'p1', receivedOn: day('02-20'), amount: 12500n, currency: POUND, method: 'cheque' },
   ...{ allocations: [{ invoice: 'i1', amount: 12000n }], credit: 500n },
 };
-const payment = (but: Partial<Payment> = {}): Event => ({ kind: 'payment', record: { ...paid, ...but } });
+const payment = (but: Partial<Payment> = {}): MoneyEvent => ({
+  kind: 'payment',
+  record: { ...paid, ...but },
+});
 const toInvoice = (amount: bigint) => ({ amount, allocations: [{ invoice: 'i1', amount }], credit: 0n });
-const deposit: Event = {
+const deposit: MoneyEvent = {
   kind: 'deposit',
   record: {
     ...{ id: 'd1', engagement: 'e1', party: 'p1', receivedOn: day('01-10'), amount: 5000n, currency: POUND },
@@ -27,7 +30,11 @@ const deposit: Event = {
   },
 };
 
-function undoing(kind: Undoable, journals: readonly [Journal, ...Journal[]], but: Partial<Undo> = {}): Event {
+function undoing(
+  kind: Undoable,
+  journals: readonly [Journal, ...Journal[]],
+  but: Partial<Undo> = {},
+): MoneyEvent {
   const of = { kind, id: journals[0].source.id };
   return { kind: 'undo', record: { id: 'u1', of, on: day('03-01'), because: 'bounced', ...but }, journals };
 }

@@ -1,10 +1,10 @@
 import { granted, refused } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
-import type { Open } from './allocation.ts';
+import type { OpenInvoice } from './allocation.ts';
 import { day, POUND } from './engaged.fixture.ts';
 import { shortBy, writeOff } from './write-off.ts';
 
-const open: Open = {
+const open: OpenInvoice = {
   ...{ invoice: 'i1', number: '2026-0001', owed: 5000n, currency: POUND, party: 'p1', engagement: 'e1' },
   ...{ issuedOn: day('02-01'), dueOn: day('03-03') },
 };

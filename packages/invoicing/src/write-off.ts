@@ -3,7 +3,7 @@
 import { Temporal } from '@colla/calendar';
 import { type Currency, toDecimal } from '@colla/money';
 import { type OrRefusal, Refusal } from '@colla/refusal';
-import type { Open } from './allocation.ts';
+import type { OpenInvoice } from './allocation.ts';
 import type { Payment } from './payment.ts';
 
 export const WRITE_OFF_REASONS = ['rounding', 'bank charges', 'goodwill', 'cannot be collected'] as const;
@@ -27,7 +27,7 @@ export interface WriteOff {
 /** Gives up so much of an invoice. Refuses nothing or less, more than is owed, and a day before the invoice. */
 export function writeOff(
   of: Pick<WriteOff, 'id' | 'on' | 'amount' | 'reason' | 'note' | 'payment'>,
-  { invoice, engagement, party, currency, owed, number, issuedOn }: Open,
+  { invoice, engagement, party, currency, owed, number, issuedOn }: OpenInvoice,
 ): OrRefusal<WriteOff> {
   if (of.amount <= 0n || of.amount > owed) {
     const most = toDecimal(owed, currency);
@@ -55,7 +55,7 @@ export function writeOff(
  */
 export function shortBy(
   payment: Pick<Payment, 'allocations'>,
-  open: readonly Open[],
+  open: readonly OpenInvoice[],
   tolerance: bigint,
 ): { readonly invoice: string; readonly amount: bigint }[] {
   return payment.allocations.flatMap(({ invoice, amount }) => {
