@@ -1,11 +1,13 @@
 // A package: one price that includes calls or time; what lies beyond is priced by the other clauses.
 
+import type { Call } from '@colla/hours';
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { amountField, bandField, countField, minutesField, wordsField } from '../fields.ts';
 import { fitsCall, fitsEngagement } from '../fit.ts';
-import type { Item } from '../item.ts';
+import { hasFallen, type Item } from '../item.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
+import type { Quantity } from '../line.ts';
 import { capital, plural, sayConditions } from '../phrases.ts';
 import { selectorSchema } from '../selector.ts';
 import type { Voice } from '../voice.ts';
@@ -24,6 +26,10 @@ const schema = perCurrency((currency) =>
     what: wordsField('Called'),
     each: z.enum(['engagement', 'soloist']).default('engagement').meta({ title: 'For each' }),
     includes: z.array(included).min(1).max(20).readonly().meta({ title: 'Includes' }),
+    back: z
+      .enum(['nothing', 'what the pianist misses', 'whatever falls'])
+      .default('nothing')
+      .meta({ title: 'Given back in proportion, for calls that are not owed' }),
     band: bandField(currency),
   }),
 );
@@ -66,6 +72,31 @@ export const pack = clauseKind({
       given: { calls: ['recital 60'], sharers: 2 },
       owed: '100.00',
     },
+    {
+      case: 'A course of ten lessons is 400.00; the pianist misses one and the student one in time: nine tenths are owed',
+      terms: {
+        price: '400.00',
+        what: 'Course',
+        includes: [{ of: { calls: ['lesson'] }, calls: 10 }],
+        back: 'what the pianist misses',
+      },
+      given: {
+        calls: ['10 × lesson 45'],
+        fallen: [
+          { call: 3, at: '2026-03-01T10:00', by: 'pianist' },
+          { call: 8, at: '2026-03-01T10:00' },
+        ],
+      },
+      with: [
+        {
+          id: 'notice',
+          kind: 'cancellation',
+          for: {},
+          terms: { scale: [{ before: 24, owes: { owes: 'nothing' } }], otherwise: { owes: 'all' } },
+        },
+      ],
+      owed: '360.00',
+    },
   ],
 });
 
@@ -73,12 +104,17 @@ export const pack = clauseKind({
 function cover(terms: Terms, desk: Desk, clause: ClauseHead): void {
   if (!fitsEngagement(clause.for, desk.facts)) return;
   const taken = new Map<Item, number>();
-  for (const part of terms.includes) take(part, desk, clause, taken);
+  const fallen = new Map<string, Fallen>();
+  for (const part of terms.includes) {
+    const left = take(part, desk, clause, taken);
+    for (const one of fallenOf(part, left, desk, clause, fallen)) fallen.set(one.call.id, one);
+  }
   if (taken.size === 0 && !desk.withoutCalls) return;
   const drawn = desk.items.flatMap((item) => {
     const minutes = taken.get(item);
     return minutes === undefined ? [] : [{ call: item.call, minutes }];
   });
+  const times = terms.each === 'soloist' ? desk.facts.sharers : 1;
   desk.charge(clause, {
     category: 'package',
     what: terms.what,
@@ -87,18 +123,24 @@ function cover(terms: Terms, desk: Desk, clause: ClauseHead): void {
       name: call.label ?? call.kind,
       value: desk.voice.minutes(minutes),
     })),
-    quantity: { count: terms.each === 'soloist' ? desk.facts.sharers : 1, of: 1 },
+    quantity: partOf(sumOf(drawn), [...fallen.values()], terms, times),
     unit: terms.each === 'soloist' ? 'soloist' : 'package',
     rate: terms.price,
   });
 }
 
-/** Takes what one inclusion gives, call by call in the order they happen, until it is used up. */
-function take(part: Included, desk: Desk, clause: ClauseHead, taken: Map<Item, number>): void {
+/** What an inclusion can still give. */
+interface Left {
+  readonly calls: number;
+  readonly minutes: number;
+}
+
+/** Takes what one inclusion gives, call by call in the order they happen, until it is used up; what is left of it. */
+function take(part: Included, desk: Desk, clause: ClauseHead, taken: Map<Item, number>): Left {
   let calls = part.calls ?? Number.POSITIVE_INFINITY;
   let minutes = part.minutes ?? Number.POSITIVE_INFINITY;
   for (const item of desk.open(clause)) {
-    if (calls === 0 || minutes === 0) return;
+    if (calls === 0 || minutes === 0) break;
     if (!fitsCall(part.of, item.call, desk.facts)) continue;
     const open = item.counted - item.covered;
     const given = Math.min(open, minutes, part.minutesEach ?? Number.POSITIVE_INFINITY);
@@ -108,6 +150,47 @@ function take(part: Included, desk: Desk, clause: ClauseHead, taken: Map<Item, n
     minutes -= given;
     taken.set(item, (taken.get(item) ?? 0) + given);
   }
+  return { calls, minutes };
+}
+
+interface Fallen {
+  readonly call: Call;
+  readonly minutes: number;
+}
+
+/** Calls that fell and are not owed, and the minutes that an inclusion would have given them; not those `known` already. */
+function fallenOf(
+  part: Included,
+  left: Left,
+  desk: Desk,
+  clause: ClauseHead,
+  known: ReadonlyMap<string, Fallen>,
+): Fallen[] {
+  let { minutes } = left;
+  return desk.items
+    .filter((item) => hasFallen(item.call) && !desk.counts(item) && !known.has(item.call.id))
+    .filter(({ call }) => fitsCall(clause.for, call, desk.facts) && fitsCall(part.of, call, desk.facts))
+    .slice(0, left.calls)
+    .map(({ call, planned }) => {
+      const given = Math.min(planned, minutes, part.minutesEach ?? Number.POSITIVE_INFINITY);
+      minutes -= given;
+      return { call, minutes: given };
+    });
+}
+
+/** The package, or the part of it that is owed when what fell is given back. */
+function partOf(used: number, fallen: readonly Fallen[], { back }: Terms, times: number): Quantity {
+  if (back === 'nothing') return { count: times, of: 1 };
+  const all = used + sumOf(fallen);
+  const givenBack = fallen.filter(
+    ({ call }) => back === 'whatever falls' || (hasFallen(call) && call.standing.by === 'pianist'),
+  );
+  const owed = all - sumOf(givenBack);
+  return owed === all ? { count: times, of: 1 } : { count: times * owed, of: all };
+}
+
+function sumOf(calls: readonly { minutes: number }[]): number {
+  return calls.reduce((sum, { minutes }) => sum + minutes, 0);
 }
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
@@ -115,8 +198,14 @@ function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }):
   const parts = terms.includes.map((part) => sayIncluded(part, voice));
   const price = terms.price === 0n ? 'no charge' : voice.money(terms.price);
   const each = terms.each === 'soloist' ? ' for each soloist' : '';
-  return `${capital(terms.what)}${sayConditions(said.for, voice)}: ${price}${each}, which includes ${voice.list(parts)}; what lies beyond is charged by the other clauses.${sayBand(terms.band, voice)}`;
+  return `${capital(terms.what)}${sayConditions(said.for, voice)}: ${price}${each}, which includes ${voice.list(parts)}; what lies beyond is charged by the other clauses.${BACK[terms.back]}${sayBand(terms.band, voice)}`;
 }
+
+const BACK: Readonly<Record<Terms['back'], string>> = {
+  nothing: '',
+  'what the pianist misses': ' What the pianist misses of it is given back in proportion.',
+  'whatever falls': ' What falls of it and is not owed is given back in proportion.',
+};
 
 function sayIncluded(part: Included, voice: Voice): string {
   const one = part.calls === 1 && part.minutes === undefined;
