@@ -1,8 +1,10 @@
-// No pointer anywhere: from the first page to an issued invoice by Tab, arrows and Enter, and the focus always in sight.
+// No pointer anywhere: from the first page to an issued invoice, and in a tariff, by Tab, arrows and Enter, and the focus
+// always in sight.
 
 import type { Page } from '@playwright/test';
 import { seesWhereItIs, walkTo } from '../keyboard.ts';
 import { expect, isTold, openBook, test } from '../pianist.ts';
+import { blank } from '../tariff.ts';
 
 const ENGAGEMENT = 'Jury: Mirembe Okalo, viola';
 
@@ -17,6 +19,40 @@ test('whoever plays from the keyboard can work from it too', async ({ page, serv
   await test.step('opens a line of the statement to its why', () => openLine(page));
   await test.step('issues the invoice', () => issue(page));
 });
+
+test('a figure is written where it stands, and the clause one is in can be moved', async ({
+  page,
+  server,
+}) => {
+  await openBook(page, server);
+  await page.goto('/tariffs/new?example=hours');
+  const clause = page.getByRole('group', { name: /^Clause \d+: Travel$/ });
+  const price = blank(clause, 'For each unit of distance');
+  await walkTo(page, price);
+  await expect(price).toHaveValue('0.38');
+  // What is entered stands marked, to be typed over; then the mark goes where it is sent, and stays there.
+  await page.keyboard.type('0.42');
+  await page.keyboard.press('ArrowLeft');
+  await page.keyboard.type('11');
+  await expect(price).toHaveValue('0.4112');
+  await expect(price).toHaveAccessibleDescription(/has more decimals than/);
+  await page.keyboard.press('Backspace');
+  await page.keyboard.press('Backspace');
+  await expect(price).toHaveValue('0.42');
+  await expect(price).toHaveAccessibleDescription('');
+  const before = placeOf(await clause.getAttribute('aria-label'));
+  await page.keyboard.press('Alt+ArrowUp');
+  await expect(clause).toHaveAccessibleName(`Clause ${before - 1}: Travel`);
+  await expect(price).toBeFocused();
+  await seesWhereItIs(page);
+  await page.keyboard.press('Alt+ArrowDown');
+  await expect(clause).toHaveAccessibleName(`Clause ${before}: Travel`);
+  await expect(price).toBeFocused();
+});
+
+function placeOf(name: string | null): number {
+  return Number(/\d+/.exec(name ?? '')?.[0]);
+}
 
 async function findCall(page: Page): Promise<void> {
   const staves = page.getByRole('region', { name: 'Score of the season' }).getByRole('group');

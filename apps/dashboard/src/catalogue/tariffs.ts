@@ -143,6 +143,7 @@ export const tariffs = words({
   notJson: 'The text is not JSON: a comma, a bracket or a quotation mark is missing or too many.',
   notATariff: 'The text is JSON, but not a tariff: a tariff is one object in braces.',
   started: 'The tariff is read. Look it through, then keep it.',
+  noOthers: 'There is no other clause yet.',
   semicolons: 'Several are parted by semicolons.',
   addItem: 'Add one more',
   removeItem: 'Take out',

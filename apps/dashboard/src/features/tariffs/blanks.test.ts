@@ -133,6 +133,12 @@ describe('a blank', () => {
     ]);
   });
 
+  it('stands for a figure as the reader’s locale writes it', () => {
+    const of = { id: 'x', kind: 'fixed', terms: { price: '4600.00', each: 'term', what: 'Stipend' } };
+    const pieces = blanksIn(piecesOf(of, { ...reader, locale: 'de-DE' }) ?? []);
+    expect(pieces.map(({ text }) => text)).toEqual(['Stipend', 'all calls', '4.600,00', 'a term']);
+  });
+
   it('is not there where a figure is not said, and nothing is where the clause cannot be read', () => {
     expect(mark({ id: 'x', kind: 'hourly', terms: { price: '60.00' } })).toBe(
       '[All calls] are [60.00] [an hour], charged in [quarter hours].',

@@ -164,7 +164,8 @@ export function ClausesField({
 }: SeveralProps & { others: readonly string[] }) {
   const chosen = wordsIn(value);
   const options = [...new Set([...others, ...chosen])].map((id) => ({ value: id, label: id }));
-  return <Ticks {...field} values={chosen} options={options} onChange={onChange} />;
+  const hint = options.length === 0 ? say('noOthers') : undefined;
+  return <Ticks {...field} hint={hint} values={chosen} options={options} onChange={onChange} />;
 }
 
 function wordsIn(value: Typed): string[] {
