@@ -132,6 +132,17 @@ export function reopenCall(engagement: Engagement, id: string): OrRefusal<Engage
   );
 }
 
+/**
+ * The pianist plays a call though what was to be paid first was not, and says why. Refuses a call that is not agreed.
+ */
+export function liftBlock(
+  engagement: Engagement,
+  id: string,
+  lifted: { at: Temporal.ZonedDateTime; reason: string },
+): OrRefusal<Engagement> {
+  return withCall(engagement, id, ['agreed'], 'freed of its block', (call) => ({ ...call, lifted }));
+}
+
 function before(standing: Standing): Standing {
   if (standing.is !== 'cancelled' || standing.wasAgreed) return { is: 'agreed' };
   const { lapsesAt, onlyIf } = standing;
@@ -160,17 +171,6 @@ function notYet(
     `The ${call.kind} begins on ${day} at ${clock}. Mark it ${verb} once it has begun.`,
     { call: call.id, begins: start.toString() },
   );
-}
-
-/**
- * The pianist plays a call though what was to be paid first was not, and says why. Refuses a call that is not agreed.
- */
-export function liftBlock(
-  engagement: Engagement,
-  id: string,
-  lifted: { at: Temporal.ZonedDateTime; reason: string },
-): OrRefusal<Engagement> {
-  return withCall(engagement, id, ['agreed'], 'freed of its block', (call) => ({ ...call, lifted }));
 }
 
 /** Changes one call that stands as the move needs it; calls only move once the engagement is open to change. */
