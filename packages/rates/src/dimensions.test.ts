@@ -77,6 +77,12 @@ describe('of the calls of an engagement a clause fits', () => {
       [false, true, false],
     ],
     [
+      'those from the second week on, the first being that of the first call',
+      { weeks: { from: 2 } },
+      { calls: ['class 60 on 2026-03-04', 'class 60 on 2026-03-08', 'class 60 on 2026-03-09'] },
+      [false, false, true],
+    ],
+    [
       'those that begin less than eleven hours after the last ended, and not the first',
       { pause: { to: 659 } },
       {
@@ -223,6 +229,7 @@ describe('a clause says', () => {
       },
     ],
     ['rehearsals on the day of a recital', { calls: ['rehearsal'], sameDayAs: ['recital'] }],
+    ['classes in week 2 or more of the engagement', { calls: ['class'], weeks: { from: 2 } }],
     ['classes after a pause of up to 30 minutes', { calls: ['class'], pause: { to: 30 } }],
     [
       'juries (asked for from 2 February until 1 May)',

@@ -396,6 +396,42 @@ describe('one price after another', () => {
       given: { calls: ['recital 120 on 2026-03-07 at 21:00', 'class 60 on 2026-03-08 at 09:30'] },
       total: '130.00',
     },
+    'the pension is 8 % and from the third week on 9 %: of two weeks at 500 each and one of 500': {
+      clauses: [
+        clause('week', 'fixed', { price: '500.00', each: 'week' }),
+        clause(
+          'pension',
+          'supplement',
+          { what: 'Pension', by: { as: 'share', share: 800 }, on: ['week'] },
+          { for: { weeks: { to: 2 } } },
+        ),
+        clause(
+          'pension-later',
+          'supplement',
+          { what: 'Pension', by: { as: 'share', share: 900 }, on: ['week'] },
+          { for: { weeks: { from: 3 } } },
+        ),
+      ],
+      given: { calls: ['3 × weekly rehearsal 240 on 2026-03-04'] },
+      // 1,500 + 80 + 45
+      total: '1625.00',
+    },
+    'music is wanted nine weeks before a recital and five before a jury, and costs 20 later': {
+      clauses: [
+        hours('30.00'),
+        clause('recital', 'late-score', {
+          before: 'recital',
+          steps: [{ days: 63, means: { as: 'charge', amount: '20.00' } }],
+        }),
+        clause('jury', 'late-score', {
+          before: 'jury',
+          steps: [{ days: 35, means: { as: 'charge', amount: '20.00' } }],
+        }),
+      ],
+      given: { calls: ['jury 60 on 2026-05-04'], works: ['Sonata, came 2026-03-31'] },
+      // 4 May less 35 days is 30 March
+      total: '50.00',
+    },
     'every eleventh lesson of a course is free': {
       clauses: [
         hours('40.00'),

@@ -21,7 +21,8 @@ export function sayConditions(selector: Selector, voice: Voice): string {
 }
 
 function sayOfCalls(selector: Selector, voice: Voice): string {
-  const { labels, days, dates, hours, ends, minutes, nth, places, terms, termWeeks, daysAhead } = selector;
+  const { labels, days, dates, hours, ends, minutes, nth, places, terms, termWeeks, weeks, daysAhead } =
+    selector;
   const { reasons, noticeHours, sameDayAs, pause } = selector;
   const parts = [
     minutes && `of ${sayRange(minutes, 'minute')}`,
@@ -36,6 +37,7 @@ function sayOfCalls(selector: Selector, voice: Voice): string {
     places && `in ${voice.either(places)}`,
     termWeeks && `in week ${sayRange(termWeeks)} of the term`,
     terms && `in ${voice.either(terms)}`,
+    weeks && `in week ${sayRange(weeks)} of the engagement`,
     daysAhead && `asked for ${sayRange(daysAhead, 'day')} ahead`,
     reasons && `for ${voice.either(reasons.map((reason) => REASON_WORDS[reason]))}`,
     noticeHours && `with ${sayRange(noticeHours, 'hour')} of notice`,

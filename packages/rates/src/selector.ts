@@ -39,6 +39,7 @@ export const selectorSchema = z.strictObject({
   places: words.optional().meta({ title: 'Places' }),
   terms: words.optional().meta({ title: 'Terms' }),
   termWeeks: rangeField('Weeks of the term', 'count'),
+  weeks: rangeField('Weeks of the engagement', 'count'),
   daysAhead: rangeField('Asked for this many days ahead', 'days'),
   askedOn: datesSchema.optional().meta({ title: 'Asked for in these blocks of dates' }),
   reasons: z.array(z.enum(REASONS)).min(1).readonly().optional().meta({ title: 'Fallen for' }),
@@ -87,6 +88,7 @@ export const dimensions: Dimensions = {
   places: byWords((call) => [call?.place], ofCall),
   terms: byWords((call, facts) => [call && termOf(call, facts)?.name], ofCall),
   termWeeks: byRange((call, facts) => call && weekOfTerm(call, facts), { ofCall: true }),
+  weeks: byRange((call, facts) => call && weekOfEngagement(call, facts), { ofCall: true }),
   daysAhead: byRange((call, facts) => call && daysAhead(call, facts), { ofCall: true }),
   askedOn: byDates((_, facts) => askedDay(facts)?.toString(), { ofCall: false }),
   reasons: byWords((call) => [call && reasonOf(call)], ofCall),
@@ -125,6 +127,12 @@ function daysOf(call: Call, facts: Facts): string[] {
 function weekOfTerm(call: Call, facts: Facts): number | undefined {
   const term = termOf(call, facts);
   return term && weekWithin(whenOf(call.planned).dayNumber, dayNumber(term.from.toString()));
+}
+
+/** The week of its engagement in which a call is: the first is the one with the first call, as agreed. */
+function weekOfEngagement(call: Call, facts: Facts): number {
+  const days = [call, ...asAgreed(facts)].map(({ planned }) => whenOf(planned).dayNumber);
+  return weekWithin(whenOf(call.planned).dayNumber, Math.min(...days));
 }
 
 /** Whole days of the place between the asking (the agreement, where nobody noted it) and the call. */

@@ -80,6 +80,8 @@ export const lateScore = clauseKind({
   schema,
   rivalry: () => undefined,
   once: true,
+  /** Music may be wanted so long before a recital, and otherwise before a jury. */
+  beside: (one, other) => one.before !== other.before,
   whole: true,
   sentence,
   mentions: ({ steps }) => steps.flatMap(({ means }) => (means.as === 'hours lost' ? means.of : [])),
