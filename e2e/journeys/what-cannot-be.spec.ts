@@ -39,6 +39,30 @@ test.describe('a call', () => {
     await expect(page.getByLabel('Until')).toHaveValue('03:00');
   });
 
+  test('cannot be at two times: which of two like ones is asked, in the night when clocks go back', async ({
+    page,
+  }) => {
+    await page.getByLabel('From').fill('01:15');
+    await page.getByLabel('Until').fill('01:45');
+    await expect(page.getByText(/^Clocks go back that night/)).toHaveCount(0);
+    await page.getByLabel('Day').fill('2027-10-31');
+    const start = page.getByRole('group', { name: 'Which 01:15 does it start at?' });
+    await start.getByRole('radio', { name: 'The second' }).check();
+    await enterInquiry(page);
+    // From the second 01:15 until the first 01:45 is half an hour backwards.
+    const until = page.getByLabel('Until');
+    await refuses(until, /It ends at 01:45, which is not after its start at 01:15/);
+    const end = page.getByRole('group', { name: 'Which 01:45 does it end at?' });
+    await end.getByRole('radio', { name: 'The second' }).check();
+    await enterInquiry(page);
+    await isTold(page, '“Song evening” is entered.');
+    await page.getByRole('button', { name: /^What else can be said of Rehearsal/ }).click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Move or rename it' }).click();
+    for (const which of [start, end]) {
+      await expect(which.getByRole('radio', { name: 'The second' })).toBeChecked();
+    }
+  });
+
   test('cannot be in a zone that is none', async ({ page }) => {
     const zone = page.getByLabel('Time zone of the place');
     await zone.fill('Europe/Erlengrund');
