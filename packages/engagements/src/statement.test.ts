@@ -128,6 +128,8 @@ describe('what an engagement costs', () => {
     expect(statementOf(agreed, now, house)?.ifCancelled?.total).toBe(0n);
     // 24 hours before Thursday’s call: half of 60.00; Easter Monday is still five days away
     expect(statementOf(agreed, at('2026-04-01T10:00'), house)?.ifCancelled?.total).toBe(3000n);
+    // Thursday’s call begins and cannot fall any more: all of 60.00, and nothing for Easter Monday
+    expect(statementOf(agreed, thursday.planned.start, house)?.ifCancelled?.total).toBe(6000n);
   });
 });
 

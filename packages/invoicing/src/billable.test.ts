@@ -242,6 +242,38 @@ it('a tax says what it is not on, and a fee that fell is not among that: its tax
   expect([after?.includes('rehearsal'), after?.includes('performance')]).toEqual([true, false]);
 });
 
+describe('what is asked says why', () => {
+  const vat = (id: string, terms: object): WrittenClause => ({
+    id,
+    kind: 'tax',
+    terms: { name: 'VAT', ...terms },
+  });
+  const agreed = engaged([...BY_THE_HOUR, vat('vat', { rate: 2000 })], TWO_HOURS);
+  const first = ask(agreed, []);
+
+  it('by the facts a line was reckoned from, and of one taken back by none', () => {
+    expect(first.lines[0]?.facts).toContainEqual({ name: 'planned', value: '1 h' });
+    const fallen = granted(cancelCall(agreed, 'c2', { at: at('02-02T10:00'), by: 'payer', reason: 'other' }));
+    expect(ask(fallen, [first]).lines.map(({ facts }) => facts)).toEqual([[]]);
+  });
+
+  it('by the clause of a tax and its arithmetic, with what was invoiced before', () => {
+    expect(first.taxes[0]).toMatchObject({ clause: 'vat', amount: 2400n });
+    expect(first.taxes[0]?.arithmetic).toMatch(/120\.00 = 24\.00$/);
+    const longer = granted(playCall(agreed, 'c1', lasting(agreed, 'c1', 90), AFTERWARDS));
+    // half an hour more is 30.00, and a fifth of it 6.00
+    const [tax] = ask(longer, [first]).taxes;
+    expect(tax).toMatchObject({ clause: 'vat', base: 3000n, amount: 600n });
+    expect(tax?.arithmetic).toMatch(/150\.00 = 30\.00; invoiced before 24\.00$/);
+  });
+
+  it('by the words that the law wants beside a tax', () => {
+    const wording = 'VAT is owed by the recipient.';
+    const reversed = engaged([...BY_THE_HOUR, vat('reverse', { rate: 0, code: 'AE', wording })], TWO_HOURS);
+    expect(ask(reversed, []).taxes).toMatchObject([{ code: 'AE', wording, amount: 0n }]);
+  });
+});
+
 describe('whatever happens between invoices', () => {
   const terms: WrittenClause[] = [
     ...BY_THE_HOUR,
