@@ -112,6 +112,7 @@ export const KINDS: Readonly<Record<string, readonly [status: number, title: str
   'invoicing/undone-already': [409, 'Taken back already'],
   'invoicing/undone-too-early': [422, 'Before its record'],
   'invoicing/written-off-too-early': [422, 'Before its invoice'],
+  'ledger/ahead': [422, 'A day to come'],
   'ledger/closed-year': [409, 'A closed year'],
   'ledger/not-a-rate': [422, 'Not an exchange rate'],
   'ledger/rate-to-itself': [422, 'One currency'],

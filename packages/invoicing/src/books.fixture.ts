@@ -3,18 +3,19 @@
 import { accountKey, balance, heldIn, type Journal, type Posted, postingsOf } from '@colla/ledger';
 import { granted, type OrRefusal } from '@colla/refusal';
 import type { OpenInvoice } from './allocation.ts';
-import { POUND } from './engaged.fixture.ts';
+import { day, POUND } from './engaged.fixture.ts';
 import { happened, type MoneyEvent } from './event.ts';
 import type { Invoice } from './invoice.ts';
 import { type BooksBefore, post } from './posting.ts';
 
 /** Books in pounds, unless said otherwise, that nothing has happened in yet. */
-export function emptyBooks(but: Partial<Pick<BooksBefore, 'book' | 'closedThrough'>> = {}) {
+export function emptyBooks(but: Partial<Pick<BooksBefore, 'book' | 'closedThrough' | 'today'>> = {}) {
   const journals: Journal[] = [];
   const posted: Posted[] = [];
   const of = (event: MoneyEvent, rate?: BooksBefore['rate']): BooksBefore => ({
     id: `j${journals.length + 1}`,
     book: POUND,
+    today: day('12-31'),
     ...but,
     ...(rate ? { rate } : {}),
     held: (account) => heldIn(posted, account, happened(event).currency),

@@ -6,7 +6,7 @@ import { billable } from './billable.ts';
 import { creditDraft, invoiced, numbered, twoHours } from './billed.fixture.ts';
 import { emptyBooks, figures } from './books.fixture.ts';
 import { takeBackInvoice } from './credit-note.ts';
-import { AFTERWARDS, at, day, lasting, statementOfAll } from './engaged.fixture.ts';
+import { AFTERWARDS, at, day, lasting, school, statementOfAll } from './engaged.fixture.ts';
 import type { Invoice } from './invoice.ts';
 
 const agreed = twoHours();
@@ -122,6 +122,15 @@ describe('there is no credit note', () => {
   it('to nobody', () => {
     const nobody = creditDraft(shorter, '02-12', { to: undefined, earlier: [first], invoices: [] });
     expect(nobody).toMatchObject({ code: 'invoicing/nobody-pays' });
+  });
+
+  it('to somebody else than the invoice went to', () => {
+    const invoices = [openOn(first, 12000n)];
+    const answer = creditDraft(shorter, '02-12', { to: school, earlier: [first], invoices });
+    expect(answer).toMatchObject({ code: 'invoicing/other-payer', field: '/payer' });
+    expect(refused(answer) && answer.sentence).toBe(
+      'Invoice 2026-0001 was not addressed to Harbour Road School, who pays now. Take that invoice back, and invoice anew.',
+    );
   });
 
   it('larger than what was invoiced', () => {

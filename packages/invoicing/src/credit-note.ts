@@ -73,7 +73,7 @@ export interface Crediting {
 /**
  * The credit note for what one payer was asked too much. It settles what is open, the latest invoice first: what
  * changed was billed last, and a debt that was due before stays due. Refuses where nothing is to be given back, more
- * than was ever asked for, and a day before the last invoice or after the day of the statement.
+ * than was ever asked for, a last invoice addressed to somebody else, and a day before it or after the statement's.
  */
 export function draftCreditNote(of: Crediting): OrRefusal<CreditNoteDraft> {
   const { engagement, statement, payer, to, organisation, issuedOn } = of;
@@ -83,7 +83,13 @@ export function draftCreditNote(of: Crediting): OrRefusal<CreditNoteDraft> {
   if (refused(may)) return may;
   const day = mayIssue(of);
   if (refused(day)) return day;
-  const against = fill(-left.total, oldestFirst(of.invoices).reverse());
+  const latestFirst = oldestFirst(of.invoices).reverse();
+  const [last] = latestFirst;
+  if (last && last.party !== to.id) return otherPayer(last, to);
+  const against = fill(
+    -left.total,
+    latestFirst.filter(({ party }) => party === to.id),
+  );
   return {
     engagement: engagement.id,
     title: engagement.title,
@@ -194,6 +200,15 @@ function beyondInvoiced(asked: bigint, credited: bigint, currency: Currency): Re
     'invoicing/beyond-invoiced',
     `A credit note of ${wanted} would give back more than the ${most} that invoices still ask for. Credit at most ${most}.`,
     { invoiced: most, credited: wanted },
+  );
+}
+
+function otherPayer({ number, invoice }: OpenInvoice, { name }: Party): Refusal {
+  return new Refusal(
+    'invoicing/other-payer',
+    `Invoice ${number} was not addressed to ${name}, who pays now. Take that invoice back, and invoice anew.`,
+    { invoice },
+    '/payer',
   );
 }
 

@@ -271,10 +271,21 @@ describe('in another currency than the book’s', () => {
   });
 });
 
-it('nothing is posted in a closed year', () => {
-  const books = emptyBooks({ closedThrough: day('02-10') });
-  expect(books.attempt({ kind: 'invoice', record: invoice })).toMatchObject({ code: 'ledger/closed-year' });
-  expect(refused(books.attempt({ kind: 'invoice', record: { ...invoice, issuedOn: day('02-11') } }))).toBe(
-    false,
-  );
+describe('nothing is posted', () => {
+  const issuing = (on: string): MoneyEvent => ({
+    kind: 'invoice',
+    record: { ...invoice, issuedOn: day(on) },
+  });
+
+  it('in a closed year', () => {
+    const books = emptyBooks({ closedThrough: day('02-10') });
+    expect(books.attempt(issuing('02-10'))).toMatchObject({ code: 'ledger/closed-year' });
+    expect(refused(books.attempt(issuing('02-11')))).toBe(false);
+  });
+
+  it('for a day that has not come', () => {
+    const books = emptyBooks({ today: day('02-10') });
+    expect(books.attempt(issuing('02-11'))).toMatchObject({ code: 'ledger/ahead' });
+    expect(refused(books.attempt(issuing('02-10')))).toBe(false);
+  });
 });

@@ -1,6 +1,5 @@
 // The one function that posts: every document and every movement of money becomes its journal here, and nowhere else.
 
-import type { Temporal } from '@colla/calendar';
 import {
   type Account,
   accountKey,
@@ -12,6 +11,7 @@ import {
   journal,
   mirror,
   move,
+  type OpenDays,
   openOn,
   partOf,
   partsOf,
@@ -24,26 +24,25 @@ import { happened, type MoneyEvent } from './event.ts';
 import { movesOf } from './moves.ts';
 
 /** The books an event is posted to. `held` is what an account holds before it in the event's currency, as debits. */
-export interface BooksBefore {
+export interface BooksBefore extends OpenDays {
   /** The new journal's id. */
   readonly id: string;
   readonly book: Currency;
   /** What a foreign currency is worth where money comes or goes or a document is issued: a credit note's is its invoice's. */
   readonly rate?: ExchangeRate;
-  readonly closedThrough?: Temporal.PlainDate;
   readonly held: HeldBefore;
 }
 
 type Undoing = Extract<MoneyEvent, { kind: 'undo' }>;
 
 /**
- * The journal of an event. Refuses a day in a closed year, a foreign currency without its exchange rate, and taking back
+ * The journal of an event. Refuses a day in a closed year or to come, a foreign currency without its exchange rate, and taking back
  * what was settled since. Everything else was refused where the record was made: a debt settled beyond what is owed, or
  * more taken from a deposit or credit than is held, is a broken invariant and throws.
  */
 export function post(event: MoneyEvent, books: BooksBefore): OrRefusal<Journal> {
   const { currency, ...what } = happened(event);
-  const open = openOn(what.on, books.closedThrough);
+  const open = openOn(what.on, books);
   if (refused(open)) return open;
   const rate = rateFor(event, currency, books);
   if (refused(rate)) return rate;

@@ -12,7 +12,6 @@ export {
   spoken,
 } from './account.ts';
 export { type Balance, balance, balances, fits, heldIn, type Which } from './balances.ts';
-export { openOn } from './closed-year.ts';
 export { changesBy, type HeldBefore, partOf, partsOf, realised } from './difference.ts';
 export { type ExchangeRate, eachInBook, exchangeRate, inBook } from './exchange-rate.ts';
 export {
@@ -24,5 +23,6 @@ export {
   type Source,
   transfersFrom,
 } from './journal.ts';
+export { type OpenDays, openOn } from './open-day.ts';
 export { mirror, move, NOTHING, type Sum, type Transfer, transfer } from './transfer.ts';
 export { type TrialBalance, type TrialRow, trialBalance } from './trial-balance.ts';
