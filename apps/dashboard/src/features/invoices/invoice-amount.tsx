@@ -9,9 +9,11 @@ import { owedWhy, totalWhy } from './whys.ts';
 interface InvoiceAmountProps {
   invoice: InvoiceJson;
   which: 'total' | 'owed';
+  /** In a sentence that says what it is. */
+  said?: boolean;
 }
 
-export function InvoiceAmount({ invoice, which }: InvoiceAmountProps) {
+export function InvoiceAmount({ invoice, which, said = false }: InvoiceAmountProps) {
   const { number, currency } = invoice;
   const what = say(which === 'total' ? 'totalOf' : 'owedOn', { number });
   return (
@@ -22,6 +24,7 @@ export function InvoiceAmount({ invoice, which }: InvoiceAmountProps) {
         currency,
         later: () => <InvoiceWhy invoice={invoice} which={which} />,
       }}
+      said={said}
     />
   );
 }

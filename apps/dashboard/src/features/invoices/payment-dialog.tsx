@@ -9,6 +9,7 @@ import {
   Button,
   DayField,
   Dialog,
+  Filled,
   Form,
   MoneyField,
   Options,
@@ -16,6 +17,7 @@ import {
   TextField,
   useStatus,
 } from '../../ui/index.ts';
+import { InvoiceAmount } from './invoice-amount.tsx';
 import { overpaid, type PaymentDraft, paymentOf, startPayment } from './payment.ts';
 
 interface PaymentDialogProps {
@@ -67,10 +69,10 @@ export function PaymentDialog({ invoice, today, onClose }: PaymentDialogProps) {
     <Dialog title={say('recordTitle', { number: invoice.number })} onClose={onClose}>
       <Form problem={wrong ?? problem} onSubmit={() => record(false)} foot={foot}>
         <p>
-          {say('recordUnder', {
-            owed: sayMoney(invoice.owed, invoice.currency),
-            payer: invoice.to.name,
-          })}
+          <Filled
+            text={say('recordUnder', { payer: invoice.to.name })}
+            values={{ owed: <InvoiceAmount invoice={invoice} which="owed" said /> }}
+          />
         </p>
         <PaymentFields draft={draft} currency={invoice.currency} onChange={change} />
       </Form>
