@@ -228,7 +228,7 @@ function twice(clauses: readonly Clause[]): Refusal | undefined {
   return clash(
     clauses,
     excludes,
-    (one, other) => `both are a ${kindOf(one).title.toLowerCase()}, and “${other.id}” would count twice`,
+    (one, other) => `both are of the kind “${kindOf(one).title}”, and “${other.id}” would count twice`,
     'more of the engagement (a level, a class of pianist, a circumstance)',
   );
 }

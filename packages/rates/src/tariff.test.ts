@@ -235,7 +235,7 @@ describe('clauses that contradict are refused', () => {
       'two taxes',
       [vat, { ...vat, id: 'gst' }],
       '/clauses/1',
-      'Clauses “vat” and “gst” contradict: both are a tax, and “gst” would count twice. Let one of them ask for something more of the engagement (a level, a class of pianist, a circumstance), or remove it.',
+      'Clauses “vat” and “gst” contradict: both are of the kind “Tax”, and “gst” would count twice. Let one of them ask for something more of the engagement (a level, a class of pianist, a circumstance), or remove it.',
     ],
     [
       'a tax on rehearsals only',

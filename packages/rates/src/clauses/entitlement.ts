@@ -4,6 +4,7 @@ import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { amountField, countField, minutesField } from '../fields.ts';
 import type { Draw, Grant } from '../findings.ts';
+import { fitsEngagement } from '../fit.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { EACH, occasions } from '../occasion.ts';
 import { plural, sayCalls } from '../phrases.ts';
@@ -99,6 +100,7 @@ export const entitlement = clauseKind({
 
 /** Draws in the order calls happen, but those of the first kinds before all others, kind by kind. */
 function draw(terms: Terms, desk: Desk, clause: ClauseHead): void {
+  if (!fitsEngagement(clause.for, desk.facts)) return;
   const lost = desk.lost.get(clause.id);
   const due =
     lost === undefined ? occasions(desk.open(clause), terms.each, ({ call }) => call, desk.facts) : [];
@@ -165,6 +167,9 @@ function sayCovered({ minutes, calls, each }: Terms, said: { voice: Voice; for: 
   const what = sayCalls(said.for, said.voice, 'calls');
   const length = minutes === undefined ? undefined : said.voice.length(minutes);
   const anew = each === 'engagement' ? 'in all' : `each ${each}`;
-  if (calls !== undefined) return `${calls} of ${what} ${anew}${length ? `, up to ${length} together` : ''}`;
-  return each === 'call' ? `up to ${length} each of ${what}` : `${length} of ${what} ${anew}`;
+  if (calls === undefined)
+    return each === 'call' ? `up to ${length} each of ${what}` : `${length} of ${what} ${anew}`;
+  const count = calls === 1 ? 'one call' : `${calls} calls`;
+  const of = what === 'calls' ? '' : ` (${what})`;
+  return `${count} ${anew}${of}${length ? `, up to ${length}${calls === 1 ? '' : ' together'}` : ''}`;
 }

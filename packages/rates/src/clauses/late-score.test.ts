@@ -85,3 +85,20 @@ it('says by when it is wanted and what follows', () => {
 it('cannot lose hours of a clause that is not there', () => {
   expect(() => tariffOf([music])).toThrow('speaks of a clause “covered” that is not in this tariff');
 });
+
+describe('music for a recital and music for a jury', () => {
+  const before = (kind: string, days: number): WrittenClause => ({
+    id: `${kind}-music`,
+    kind: 'late-score',
+    terms: { before: kind, steps: [{ days, means: { as: 'may decline' } }] },
+  });
+
+  it('are wanted each by its own day: nine weeks before the one, five before the other', () => {
+    const { late } = priced([recital, hours, before('recital', 63), before('jury', 35)], {
+      calls: ['jury 15 on 2026-05-06', 'recital 60 on 2026-06-20'],
+      works: ['Sonata, came 2026-04-03'],
+    });
+    // 63 days before 20 June is 18 April; 35 before 6 May is 1 April
+    expect(late.map(({ clause, daysLate }) => [clause, daysLate])).toEqual([['jury-music', 2]]);
+  });
+});

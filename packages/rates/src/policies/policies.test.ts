@@ -6,6 +6,7 @@ import { fromDecimal, toDecimal } from '@colla/money';
 import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
+import { dueOn } from '../due.ts';
 import { type Given, given } from '../given.ts';
 import type { Line } from '../line.ts';
 import { POUNDS } from '../priced.ts';
@@ -34,6 +35,10 @@ const scenarioSchema = z.strictObject({
   occasions: z.array(z.string()).optional(),
   /** Parts in which the total is paid. */
   instalments: z.array(z.string()).optional(),
+  /** The day on which it is to be paid, by what is known without an invoice. */
+  due: z.string().optional(),
+  /** Hours that lapse. */
+  lapsed: z.number().optional(),
   /** By how many days the music came late. */
   daysLate: z.int().optional(),
   byPayer: z.record(z.string(), z.string()).default({}),
@@ -97,6 +102,20 @@ describe.each(policies.map((policy) => [sourceOf(policy), policy] as const))('%s
         });
       }
 
+      if (scenario.due !== undefined) {
+        it(`is to be paid by ${scenario.due}`, () => {
+          const days = bills.map((bill, index) => dayOf(bill, scenario.engagements[index]?.given ?? {}));
+          expect(days).toEqual([scenario.due]);
+        });
+      }
+
+      if (scenario.lapsed !== undefined) {
+        it(`lets ${scenario.lapsed} hours lapse`, () => {
+          const lapsed = bills.flatMap((bill) => bill.entitlements.map((drawn) => drawn.lapsed));
+          expect(lapsed.reduce((sum, minutes) => sum + minutes, 0) / 60).toBe(scenario.lapsed);
+        });
+      }
+
       if (scenario.daysLate !== undefined) {
         it(`has its music ${scenario.daysLate} days late`, () => {
           expect(bills.flatMap(({ late }) => late.map(({ daysLate }) => daysLate))).toEqual([
@@ -133,6 +152,10 @@ describe.each(policies.map((policy) => [sourceOf(policy), policy] as const))('%s
     },
   );
 });
+
+function dayOf({ payment }: Statement, facts: Given): string | undefined {
+  return payment && dueOn(payment.due, given(facts, POUNDS))?.toString();
+}
 
 /** A call by its label, or its kind. */
 function nameOf(id: string, { engagements }: Scenario): string {
