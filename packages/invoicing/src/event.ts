@@ -31,6 +31,7 @@ export type MoneyEvent =
 export interface Happened {
   readonly event: string;
   readonly source: Source;
+  readonly takesBack?: Source;
   readonly on: Temporal.PlainDate;
   readonly currency: Currency;
 }
@@ -56,7 +57,7 @@ export function happened(event: MoneyEvent): Happened {
   if (kind === 'undo') {
     const [{ event: what, currency }] = event.journals;
     const because = record.because === 'bounced' ? 'bounced' : 'taken back';
-    return { event: `${because}: ${what}`, source, on: record.on, currency };
+    return { event: `${because}: ${what}`, source, takesBack: record.of, on: record.on, currency };
   }
   return { event: EVENT_WORDS[kind], source, on: dayOf(event), currency: record.currency };
 }

@@ -106,6 +106,16 @@ describe('late interest is proposed', () => {
     expect(propose('04-02')).toMatchObject({ interest: 10000n });
   });
 
+  it('not on what a credit note took off: that was never owed', () => {
+    const { books, invoice, propose } = late(yearly(3650));
+    const lines = invoice.lines.map((line) => ({ ...line, amount: -200000n }));
+    const note = { ...invoice, id: 'k1', net: -200000n, total: -200000n, lines, issuedOn: day('03-23') };
+    const against = [{ invoice: 'i1', amount: 200000n }];
+    books.enter({ kind: 'credit note', record: { ...note, against, credit: 0n } });
+    // 3,000.00 for 30 days are 90.00
+    expect(propose('04-02')).toMatchObject({ interest: 9000n });
+  });
+
   it.each([
     ['on the day it is due', '03-03', yearly(1250)],
     ['before', '02-15', yearly(1250)],
@@ -168,5 +178,16 @@ describe('late interest is charged only when somebody says so', () => {
     pay('04-12', 515000n);
     // ten days more on 5,000.00 are 50.00
     expect(propose('12-31')).toMatchObject({ interest: 20000n, left: 5000n });
+  });
+
+  it('and where that was a mistake, it is proposed again', () => {
+    const { books, invoice, propose } = late(yearly(3650));
+    const of = { id: 'l1', on: day('04-02'), amount: 15000n };
+    const record = granted(chargeLateInterest(of, books.open(invoice), proposal));
+    const journal = books.enter({ kind: 'late interest', record });
+    const back = { id: 'u1', of: { kind: 'late interest', id: 'l1' }, on: day('04-02') } as const;
+    books.enter({ kind: 'undo', record: { ...back, because: 'entered by mistake' }, journals: [journal] });
+    expect(books.open(invoice).owed).toBe(500000n);
+    expect(propose('04-02')).toMatchObject({ interest: 15000n, charged: 0n, left: 15000n });
   });
 });

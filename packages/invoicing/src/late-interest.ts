@@ -58,7 +58,7 @@ export function proposeLateInterest(of: Lateness): OrRefusal<LateProposal | unde
     said.push(`${text(amount, of)} until ${until}: ${text(cost, of)}`);
   }
   if (whole.sum > 0n) said.push(`and ${text(whole.sum, of)} once`);
-  const charged = sumOf(onInvoice(of).filter(({ source }) => source.kind === 'late interest'));
+  const charged = sumOf(onInvoice(of).filter(isInterest));
   const left = interest + whole.sum - charged;
   return { interest, sum: whole.sum, charged, left: left > 0n ? left : 0n, arithmetic: said.join('; ') };
 }
@@ -88,11 +88,22 @@ function lateParts(of: Lateness, owedWhenDue: bigint): { amount: bigint; until: 
   return [...parts, { amount: left, until: of.on }].filter(({ amount }) => amount !== 0n);
 }
 
-/** What was asked for and settled on the invoice up to the day one looks, as debits, by day; without interest charged. */
+/**
+ * What was asked for and settled on the invoice up to the day one looks, as debits, by day; without interest charged.
+ * What a credit note took off was never owed, so it counts from the day the debt was due.
+ */
 function changes(of: Lateness): Posted[] {
+  const { dueOn } = of.invoice;
   return onInvoice(of)
-    .filter(({ source }) => source.kind !== 'late interest')
+    .filter((posted) => !isInterest(posted))
+    .map((posted) =>
+      posted.source.kind === 'credit note' && isAfter(posted.on, dueOn) ? { ...posted, on: dueOn } : posted,
+    )
     .sort((one, other) => Temporal.PlainDate.compare(one.on, other.on));
+}
+
+function isInterest({ source, takesBack }: Posted): boolean {
+  return (takesBack ?? source).kind === 'late interest';
 }
 
 function onInvoice({ posted, invoice: { invoice, currency }, on }: Lateness): Posted[] {

@@ -45,7 +45,11 @@ describe('a payment that bounced', () => {
     books.enter({ kind: 'invoice', record: invoice });
     const journal = books.enter(payment());
     const bounced = books.enter(undoing('payment', [journal]));
-    expect(bounced).toMatchObject({ event: 'bounced: payment received', source: { kind: 'undo', id: 'u1' } });
+    expect(bounced).toMatchObject({
+      event: 'bounced: payment received',
+      source: { kind: 'undo', id: 'u1' },
+      takesBack: { kind: 'payment', id: 'y1' },
+    });
     expect(figures(bounced)).toEqual([
       ['bank', 'receivable p1 i1', 12000n],
       ['bank', 'credit held p1', 500n],

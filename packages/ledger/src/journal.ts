@@ -19,6 +19,8 @@ export interface Journal {
   /** What happened, in words: “invoice issued”. */
   readonly event: string;
   readonly source: Source;
+  /** The record that it undoes, where it does. */
+  readonly takesBack?: Source;
   readonly currency: Currency;
   readonly book: Currency;
   /** How amounts were turned into the book's currency; none where both are one. */
@@ -37,7 +39,7 @@ export interface Posting {
 
 /** A posting with what its journal says of it. */
 export type Posted = Posting &
-  Pick<Journal, 'on' | 'event' | 'source' | 'currency'> & { readonly journal: string };
+  Pick<Journal, 'on' | 'event' | 'source' | 'takesBack' | 'currency'> & { readonly journal: string };
 
 /**
  * A journal of transfers, which balances in each currency because each of them does. One without a transfer, or one
@@ -53,8 +55,8 @@ export function journal(of: Journal): Journal {
 }
 
 /** Two postings for each transfer, credit before debit, in the order of the transfers. */
-export function postingsOf({ id, on, event, source, currency, transfers }: Journal): Posted[] {
-  const of = { journal: id, on, event, source, currency };
+export function postingsOf({ id, on, event, source, takesBack, currency, transfers }: Journal): Posted[] {
+  const of = { journal: id, on, event, source, ...(takesBack ? { takesBack } : {}), currency };
   return transfers.flatMap(({ from, to, amount, book, ...about }) => [
     { ...of, ...about, account: from, amount: -amount, book: -book },
     { ...of, ...about, account: to, amount, book },
