@@ -91,6 +91,14 @@ describe('an absence takes off', () => {
     expect(taken([salary, early, late], year)).toBe('-110.00');
   });
 
+  it('what whoever pays the salary pays, though the clause names nobody', () => {
+    const paid = { ...salary, payer: 'department' };
+    const bill = priced([paid, docking({ by: { as: 'amount', amount: '25.00' } })], year);
+    expect(bill.payers.map(({ payer, total }) => [payer, pounds(total)])).toEqual([
+      ['department', '1750.00'],
+    ]);
+  });
+
   it('and says what was missed, why, and with what notice', () => {
     const [first, second] = priced(
       [salary, docking({ by: { as: 'amount', amount: '25.00' } })],

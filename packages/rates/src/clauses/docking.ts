@@ -147,12 +147,18 @@ function dock(terms: Terms, desk: Desk, clause: ClauseHead): void {
   const left = groupsOf(desk.lines, ({ payer }) => payer);
   const pay = new Map([...left].map(([payer, lines]) => [payer, sumOf(lines)]));
   for (const docking of dockings(terms, desk, clause)) {
-    const payer = docking.payer ?? clause.payer;
+    const payer = docking.payer ?? whoPays(clause, pay);
     const most = pay.get(payer) ?? 0n;
     if (most <= 0n) continue;
-    const { amount } = desk.charge(clause, { ...held(docking, most, desk.voice), what: terms.what });
+    const { amount } = desk.charge(clause, { ...held(docking, most, desk.voice), payer, what: terms.what });
     pay.set(payer, most + amount);
   }
+}
+
+/** Whoever the clause names, where they pay anything; otherwise the first who does. */
+function whoPays({ payer }: ClauseHead, pay: ReadonlyMap<string, bigint>): string {
+  const [first] = pay.keys();
+  return pay.has(payer) ? payer : (first ?? payer);
 }
 
 /** A docking, or what is left of the pay where that is less. */
