@@ -337,7 +337,7 @@ describe('clauses that contradict are refused', () => {
       'a limit that limits nothing',
       [clause('limit', {})],
       '/clauses/0/terms',
-      'Clause “limit”: It limits nothing: give the most, the least, or both.',
+      'Clause “limit”: It limits nothing: give the most, the least, or both, or what it is rounded to.',
     ],
     [
       'travel charged by nothing',

@@ -21,6 +21,13 @@ const schema = perCurrency((currency) =>
     each: z.enum(EACH).default('engagement').meta({ title: 'For each' }),
     least: amountField(currency, 'At least').optional(),
     most: amountField(currency, 'At most').optional(),
+    rounded: z
+      .strictObject({
+        to: amountField(currency, 'To a multiple of'),
+        way: z.enum(['up', 'to the nearest', 'down']).default('up').meta({ title: 'Rounded' }),
+      })
+      .optional()
+      .meta({ title: 'Rounded' }),
     through: z
       .boolean()
       .default(false)
@@ -39,9 +46,10 @@ export const limit = clauseKind({
   sentence,
   names: (terms) => terms.on ?? [],
   rank,
-  contradictions: ({ each, on, least, most, through }) => {
-    if (least === undefined && most === undefined)
-      return ['It limits nothing: give the most, the least, or both.'];
+  contradictions: ({ each, on, least, most, rounded, through }) => {
+    if (least === undefined && most === undefined && !rounded)
+      return ['It limits nothing: give the most, the least, or both, or what it is rounded to.'];
+    if (rounded?.to === 0n) return ['It is rounded to a multiple of nothing: give an amount, such as 5.00.'];
     if (each !== 'engagement' && !on)
       return [`What is for the whole engagement belongs to no one ${each}: name the clauses that it holds.`];
     if (through && (least === undefined || (each !== 'day' && each !== 'week' && each !== 'month')))
@@ -67,6 +75,13 @@ export const limit = clauseKind({
       given: { calls: ['lesson 30'] },
       with: [{ id: 'hours', kind: 'hourly', for: {}, terms: { price: '30.00' } }],
       owed: '10.00',
+    },
+    {
+      case: 'The fee of 61.25 is rounded up to the next 5.00',
+      terms: { what: 'Rounded', on: ['hours'], rounded: { to: '5.00' } },
+      given: { calls: ['rehearsal 105'] },
+      with: [{ id: 'hours', kind: 'hourly', for: {}, terms: { price: '35.00' } }],
+      owed: '3.75',
     },
     {
       case: 'At least 60.00 a month from the first to the last: 20.00 and 60.00 are made up, March is not',
@@ -125,25 +140,41 @@ function holdOne(
   clause: ClauseHead,
 ): void {
   const sum = held.reduce((sum, { amount }) => sum + amount, 0n);
-  const over = terms.most !== undefined && sum > terms.most ? sum - terms.most : 0n;
-  const under = terms.least !== undefined && sum < terms.least ? terms.least - sum : 0n;
-  if (over === 0n && under === 0n) return;
-  const bound = (over > 0n ? terms.most : terms.least) ?? 0n;
+  const within = between(sum, terms);
+  const kept = rounded(within, terms.rounded);
+  if (kept === sum) return;
+  const { money } = desk.voice;
   const line = desk.charge(clause, {
-    category: over > 0n ? 'discount' : 'supplement',
+    category: kept < sum ? 'discount' : 'supplement',
     what: terms.what,
     calls: [...new Set(held.flatMap(({ line }) => line.calls))],
     ...whose,
     facts: [
-      { name: 'without limit', value: desk.voice.money(sum) },
-      { name: over > 0n ? 'at most' : 'at least', value: desk.voice.money(bound) },
+      { name: 'without limit', value: money(sum) },
+      ...(within === sum ? [] : [{ name: within < sum ? 'at most' : 'at least', value: money(within) }]),
+      ...(kept === within ? [] : [{ name: 'rounded to', value: money(kept) }]),
     ],
     quantity: { count: 1, of: 1 },
     unit: 'limit',
-    rate: over > 0n ? over : under,
-    sign: over > 0n ? -1n : 1n,
+    rate: kept < sum ? sum - kept : kept - sum,
+    sign: kept < sum ? -1n : 1n,
   });
   desk.lineage.stand(line, held);
+}
+
+function between(sum: bigint, { least, most }: Terms): bigint {
+  if (most !== undefined && sum > most) return most;
+  return least !== undefined && sum < least ? least : sum;
+}
+
+/** To a multiple; half way up to the nearest, and of what is below nothing as of what is above. */
+function rounded(sum: bigint, by: Terms['rounded']): bigint {
+  if (!by) return sum;
+  const { to, way } = by;
+  const sign = sum < 0n ? -1n : 1n;
+  const amount = sign * sum;
+  const more = { up: to - 1n, 'to the nearest': to / 2n, down: 0n }[way];
+  return sign * ((amount + more) / to) * to;
 }
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
@@ -151,6 +182,8 @@ function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }):
   const bounds = [
     terms.least === undefined ? undefined : `at least ${voice.money(terms.least)}`,
     terms.most === undefined ? undefined : `at most ${voice.money(terms.most)}`,
+    terms.rounded &&
+      `rounded ${terms.rounded.way === 'to the nearest' ? 'to the nearest' : `${terms.rounded.way} to a`} multiple of ${voice.money(terms.rounded.to)}`,
   ].filter((bound) => bound !== undefined);
   const through = terms.through
     ? `, also for a ${terms.each} without any between the first and the last`
