@@ -30,6 +30,8 @@ export const KINDS: Readonly<Record<string, readonly [status: number, title: str
   'tariffs/unknown': [404, 'No such tariff'],
   'engagements/no-such-call': [404, 'No such call'],
   'example/not-empty': [409, 'The book is not empty'],
+  'organisations/books-begun': [409, 'The books have begun'],
+  'organisations/year-not-over': [422, 'The year is not over'],
   'organisations/unknown-locale': [422, 'No such language'],
   'organisations/terms-overlap': [422, 'Two terms on one day'],
   'calendar/ends-before-it-starts': [422, 'Ends before it starts'],

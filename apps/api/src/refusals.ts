@@ -42,6 +42,23 @@ export const notEmpty = new Refusal(
   'The example season only opens in an empty book, and this one holds something. Start with another DATA_DIR to look at it.',
 );
 
+/** What is posted is in the book's currency, and one book has one. */
+export function booksBegun({ currency }: { readonly currency: string }): Refusal {
+  return new Refusal(
+    'organisations/books-begun',
+    `The books are kept in ${currency}, and something is posted in them. Keep that currency; engagements may be in any other.`,
+    { currency },
+    '/currency',
+  );
+}
+
+export const yearNotOver = new Refusal(
+  'organisations/year-not-over',
+  'Only what is over can be closed. Give a day before today.',
+  {},
+  '/closedThrough',
+);
+
 export const noSession = new Refusal(
   'sessions/none',
   'These books are closed to this browser. Open them in the browser that used the printed address, or start the program again for a new one.',

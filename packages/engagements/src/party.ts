@@ -1,6 +1,6 @@
 // Who keeps the books, and the people and institutions they work with.
 
-import type { Zone } from '@colla/calendar';
+import type { Temporal, Zone } from '@colla/calendar';
 import type { Currency } from '@colla/money';
 import type { Term } from '@colla/rates';
 
@@ -34,4 +34,6 @@ export interface Organisation {
   readonly holidays: readonly string[];
   /** The terms into which the place divides its year; none reaches into another. */
   readonly terms: readonly Term[];
+  /** The last day of the years that are closed: nothing is posted on it or before. */
+  readonly closedThrough?: Temporal.PlainDate;
 }

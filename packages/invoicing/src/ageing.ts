@@ -1,7 +1,7 @@
 // What each payer owes and since when, as at any day, read off the ledger.
 
 import type { Temporal } from '@colla/calendar';
-import { balances, type Posted } from '@colla/ledger';
+import { type Balance, balances, type Posted } from '@colla/ledger';
 import type { Currency } from '@colla/money';
 import type { OpenInvoice } from './allocation.ts';
 
@@ -34,17 +34,22 @@ export function ageing(
   invoices: readonly Dated[],
   asAt: Temporal.PlainDate,
 ): Aged[] {
+  return aged(balances(posted, { asAt }), invoices, asAt);
+}
+
+/** The same of balances at the end of that day. */
+export function aged(held: readonly Balance[], invoices: readonly Dated[], asAt: Temporal.PlainDate): Aged[] {
   const due = new Map(invoices.map(({ invoice, dueOn }) => [invoice, dueOn]));
-  const aged = new Map<string, Aged>();
-  for (const { account, currency, amount } of balances(posted, { asAt })) {
+  const sums = new Map<string, Aged>();
+  for (const { account, currency, amount } of held) {
     if (!('party' in account) || amount === 0n) continue;
     const key = `${account.party} ${currency}`;
-    const so = aged.get(key) ?? nothing(account.party, currency);
-    if (account.purpose === 'credit held') aged.set(key, { ...so, credit: so.credit + amount });
-    else if (account.purpose === 'deposits held') aged.set(key, { ...so, deposits: so.deposits + amount });
-    else aged.set(key, older(so, amount, ageOf(due.get(account.invoice), asAt)));
+    const so = sums.get(key) ?? nothing(account.party, currency);
+    if (account.purpose === 'credit held') sums.set(key, { ...so, credit: so.credit + amount });
+    else if (account.purpose === 'deposits held') sums.set(key, { ...so, deposits: so.deposits + amount });
+    else sums.set(key, older(so, amount, ageOf(due.get(account.invoice), asAt)));
   }
-  return [...aged.values()].map((of) => ({ ...of, total: sum(of.owed) - of.credit }));
+  return [...sums.values()].map((of) => ({ ...of, total: sum(of.owed) - of.credit }));
 }
 
 function nothing(party: string, currency: Currency): Aged {

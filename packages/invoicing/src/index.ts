@@ -6,7 +6,7 @@ export {
   type AccountStatement,
   accountStatement,
 } from './account-statement.ts';
-export { AGES, type Age, type Aged, ageing, ageOf } from './ageing.ts';
+export { AGES, type Age, type Aged, aged, ageing, ageOf } from './ageing.ts';
 export {
   type Against,
   type Allocation,
@@ -97,6 +97,7 @@ export {
   type Week,
 } from './season-score.ts';
 export { hoursByWeek, type WeekOfHours } from './season-weeks.ts';
+export { touched } from './touched.ts';
 export { UNDOABLE, type Undo, type Undoable, undo } from './undo.ts';
 export {
   shortBy,

@@ -25,4 +25,4 @@ export {
 } from './journal.ts';
 export { type OpenDays, openOn } from './open-day.ts';
 export { mirror, move, NOTHING, type Sum, type Transfer, transfer } from './transfer.ts';
-export { type TrialBalance, type TrialRow, trialBalance } from './trial-balance.ts';
+export { type TrialBalance, type TrialRow, trialBalance, trialBalanceOf } from './trial-balance.ts';

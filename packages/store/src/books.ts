@@ -4,7 +4,9 @@ import type { Season, Temporal } from '@colla/calendar';
 import type { Agreement, Engagement, Organisation, Party, Stage } from '@colla/engagements';
 import type { CallKind } from '@colla/hours';
 import type { Asked, Invoice, InvoiceDraft, Payment } from '@colla/invoicing';
+import type { Balance, Journal, Posted, Which } from '@colla/ledger';
 import type { Tariff } from '@colla/rates';
+import type { Entering } from './posting.ts';
 
 /**
  * A page of a list, and the cursor of the next. Cursors are opaque: one that is not of this list is refused by
@@ -47,7 +49,7 @@ export interface EngagementSummary {
   readonly partsWanted: number;
 }
 
-/** An invoice with the sum of what was allocated to it, in minor units. */
+/** An invoice with what of its total is no longer owed by the ledger, in minor units: paid, credited or given up. */
 export interface KeptInvoice {
   readonly invoice: Invoice;
   readonly paid: bigint;
@@ -100,14 +102,24 @@ export interface Books {
   invoicesOf(engagements: readonly string[]): Promise<KeptInvoice[]>;
   /** What was asked for before on an engagement, for the difference. */
   askedOf(engagement: string): Promise<Asked[]>;
-  /** Takes the next number of the series and keeps the invoice, in this transaction: no number is lost or doubled. */
-  issueInvoice(draft: InvoiceDraft, as: { id: string; series: string }): Promise<Invoice>;
+  /** Takes the next number of the series, keeps the invoice and posts it, in this transaction: no number is lost or doubled. */
+  issueInvoice(draft: InvoiceDraft, as: { id: string; series: string }, entering: Entering): Promise<Invoice>;
 
   payments(page: PageOf): Promise<Page<Payment>>;
   paymentsOf(engagement: string): Promise<Payment[]>;
-  /** Locks an invoice until the transaction ends, so that two payments at once cannot both fill it. */
+  /** Locks the money of an invoice's payer until the transaction ends, so that two payments at once cannot both fill it. */
   lockInvoice(id: string): Promise<KeptInvoice | undefined>;
-  savePayment(payment: Payment): Promise<void>;
+  /** Keeps a payment and posts it. */
+  savePayment(payment: Payment, entering: Entering): Promise<void>;
+
+  /** Whether anything is posted. */
+  begun(): Promise<boolean>;
+  /** Postings by their days, and on one day as they were posted. */
+  posted(which: Which): Promise<Posted[]>;
+  /** The balances of the accounts that postings touch, summed by the database; accounts that hold nothing are left out. */
+  balances(which: Which): Promise<Balance[]>;
+  /** The journal of a record. */
+  journal(record: string): Promise<Journal | undefined>;
 
   season(id: string): Promise<Season | undefined>;
   seasons(page: PageOf): Promise<Page<Season>>;

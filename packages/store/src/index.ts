@@ -11,4 +11,5 @@ export type {
   Store,
 } from './books.ts';
 export { openStore, type Place } from './open.ts';
+export type { Entering } from './posting.ts';
 export { Refused } from './refused.ts';

@@ -2,7 +2,7 @@
 
 import type { Invoice } from '@colla/invoicing';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { agreed, day, draft, inquiry, newBooks, newId } from '../trial/cast.ts';
+import { agreed, day, draft, inquiry, newBooks, newId, TODAY } from '../trial/cast.ts';
 import { databases, type Trial } from '../trial/databases.ts';
 
 describe.each(databases)('$name', (database) => {
@@ -19,7 +19,7 @@ describe.each(databases)('$name', (database) => {
     await trial.store.within(cast.home.id, (books) => books.saveEngagement(engagement));
     const issue = (series = '2026', meanwhile: () => Promise<void> = async () => undefined) =>
       trial.store.within(cast.home.id, async (books) => {
-        const invoice = await books.issueInvoice(draft(engagement, cast), { id: newId(), series });
+        const invoice = await books.issueInvoice(draft(engagement, cast), { id: newId(), series }, TODAY);
         await meanwhile();
         return invoice;
       });
@@ -40,7 +40,7 @@ describe.each(databases)('$name', (database) => {
     const { home, soloist, engagement, load } = await billed();
     const { terms: _, note: __, ...bare } = draft(engagement, { home, soloist });
     const invoice = await trial.store.within(home.id, (books) =>
-      books.issueInvoice(bare, { id: newId(), series: 'A' }),
+      books.issueInvoice(bare, { id: newId(), series: 'A' }, TODAY),
     );
     expect(await load(invoice.id)).toStrictEqual({ invoice, paid: 0n });
   });
@@ -54,7 +54,7 @@ describe.each(databases)('$name', (database) => {
     const whole = { ...line, rate: huge, amount: huge, quantity: { count: 1, of: 1 } };
     const billable = { ...one.billable, lines: [whole], taxes: [], net: huge, tax: 0n, total: huge };
     const invoice = await trial.store.within(home.id, (books) =>
-      books.issueInvoice({ ...one, billable }, { id: newId(), series: '2026' }),
+      books.issueInvoice({ ...one, billable }, { id: newId(), series: '2026' }, TODAY),
     );
     expect((await load(invoice.id))?.invoice).toStrictEqual(invoice);
   });
@@ -103,7 +103,11 @@ describe.each(databases)('$name', (database) => {
     const listed = await trial.store.within(home.id, async (books) => {
       for (const on of days) {
         const dates = { issuedOn: day(on), dueOn: day('2026-06-01') };
-        await books.issueInvoice(draft(engagement, { home, soloist }, dates), { id: newId(), series: 'x' });
+        await books.issueInvoice(
+          draft(engagement, { home, soloist }, dates),
+          { id: newId(), series: 'x' },
+          { today: day(on) },
+        );
       }
       return books.invoices({ limit: 10 });
     });
@@ -119,7 +123,7 @@ describe.each(databases)('$name', (database) => {
     const one = draft(engagement, { home, soloist });
     const wrong = { ...one.billable, net: 1n, tax: 0n, total: 1n };
     const issuing = trial.store.within(home.id, (books) =>
-      books.issueInvoice({ ...one, billable: wrong }, { id: newId(), series: '2026' }),
+      books.issueInvoice({ ...one, billable: wrong }, { id: newId(), series: '2026' }, TODAY),
     );
     await expect(issuing).rejects.toThrow(/does not add up/);
   });

@@ -4,12 +4,14 @@ import { type Asked, type Invoice, issue, type Named } from '@colla/invoicing';
 import { eq, sql } from 'drizzle-orm';
 import type { Books, KeptInvoice } from './books.ts';
 import { idList, isId, paging } from './page.ts';
+import { enter } from './posting.ts';
 import { inserting, pack, packed, packedRows, present, type Row, unpack, unpackRows } from './rows.ts';
 import { statement } from './statement.ts';
-import { allocations } from './tables/allocations.ts';
 import { invoiceLines } from './tables/invoice-lines.ts';
 import { invoiceTaxes } from './tables/invoice-taxes.ts';
 import { invoices } from './tables/invoices.ts';
+import { journals } from './tables/journals.ts';
+import { postings } from './tables/postings.ts';
 import { series } from './tables/series.ts';
 import type { Transaction } from './transaction.ts';
 
@@ -23,13 +25,17 @@ const taxes = packedRows(
   eq(invoiceTaxes.invoiceId, invoices.id),
   sql`${invoiceTaxes.position}`,
 );
-const paid = sql`(select coalesce(sum(${allocations.amount}), 0)::text from ${allocations}
-  where ${eq(allocations.invoice, invoices.id)})`;
+// What is owed on an invoice is the balance of its receivable; the rest of its total is settled.
+const paid = sql`(select (${invoices.total} - coalesce(sum(${postings.amount}), 0))::text from ${postings}
+  where ${eq(postings.invoice, invoices.id)})`;
 const whole = sql`${packed(invoices)}, ${lines}, ${taxes}, ${paid}`;
 
 const byId = statement(sql`select ${whole} from ${invoices} where ${eq(invoices.id, sql.placeholder('id'))}`);
 const ofEngagements = statement(sql`select ${whole} from ${invoices}
   where ${invoices.engagement} = any(${sql.placeholder('engagements')}::text::uuid[])
+  order by ${invoices.issuedOn}, ${invoices.series}, ${invoices.ordinal}`);
+const unposted = statement(sql`select ${whole} from ${invoices}
+  where not exists (select from ${journals} where ${eq(journals.id, invoices.id)})
   order by ${invoices.issuedOn}, ${invoices.series}, ${invoices.ordinal}`);
 const latestFirst = paging({
   name: 'invoices',
@@ -41,10 +47,8 @@ const latestFirst = paging({
   read: keptInvoice,
 });
 
-// Invoices are never altered, so their rows cannot be locked; a lock by that name does as well.
-const lock = statement(
-  sql`select pg_advisory_xact_lock(hashtextextended(${sql.placeholder('id')}::text, 0))::text`,
-);
+const lock = statement(sql`select pg_advisory_xact_lock(hashtextextended(${invoices.toParty}::text, 0))::text
+  from ${invoices} where ${eq(invoices.id, sql.placeholder('id'))}`);
 const nextOrdinal =
   statement(sql`insert into ${series} (series, last) values (${sql.placeholder('series')}, 1)
   on conflict (organisation_id, series) do update set last = ${series.last} + 1 returning last`);
@@ -73,13 +77,19 @@ export function invoiceBooks(
       const [, kept] = await Promise.all([lock(transaction, { id }), one(id)]);
       return kept;
     },
-    async issueInvoice(draft, { id, series }) {
+    async issueInvoice(draft, { id, series }, entering) {
       const [row] = await nextOrdinal(transaction, { series });
       const invoice = issue(draft, { id, series, ordinal: Number(row?.[0]) });
       await keep(transaction, invoice);
+      await enter(transaction, { kind: 'invoice', record: invoice }, entering);
       return invoice;
     },
   };
+}
+
+/** Invoices that no journal is of, as they were issued. */
+export async function unpostedInvoices(transaction: Transaction): Promise<Invoice[]> {
+  return (await unposted(transaction)).map((row) => keptInvoice(row).invoice);
 }
 
 async function keep(transaction: Transaction, invoice: Invoice): Promise<void> {

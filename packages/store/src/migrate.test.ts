@@ -1,6 +1,7 @@
 // Books that an earlier version of the program kept open under this one, and say what they said.
 
 import { statementOf } from '@colla/engagements';
+import { trialBalanceOf } from '@colla/ledger';
 import { readTariff } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -80,6 +81,41 @@ describe.each(databases)('books of the first version, $name', (database) => {
     expect(kept?.invoice.taxes).toStrictEqual([
       { name: 'VAT', rate: 2000, code: 'S', inside: false, base: 6000n, amount: 1200n },
     ]);
+  });
+
+  test('its invoice and its payment are posted, and the books balance', async () => {
+    const { invoice, payment, soloist } = firstBooks;
+    const [held, issued, paid, owed] = await reading((books) =>
+      Promise.all([
+        books.balances({}),
+        books.journal(invoice),
+        books.journal(payment),
+        books.invoice(invoice),
+      ]),
+    );
+    // 72.00 asked for, of which 12.00 are VAT; 50.00 came in cash, 45.00 of it for the invoice.
+    expect(trialBalanceOf(held)).toEqual({
+      rows: [
+        { purpose: 'receivable', debit: 2700n, credit: 0n },
+        { purpose: 'cash', debit: 5000n, credit: 0n },
+        { purpose: 'credit held', debit: 0n, credit: 500n },
+        { purpose: 'income', of: 'rehearsal', debit: 0n, credit: 6000n },
+        { purpose: 'tax collected', of: 'VAT', debit: 0n, credit: 1200n },
+      ],
+      total: 7700n,
+    });
+    expect([issued?.event, issued?.on.toString()]).toEqual(['invoice issued', '2026-03-01']);
+    expect([paid?.event, paid?.on.toString()]).toEqual(['payment received', '2026-03-10']);
+    expect(owed?.paid).toBe(4500n);
+    expect(held.find(({ account }) => account.purpose === 'credit held')?.account).toEqual({
+      purpose: 'credit held',
+      party: soloist,
+    });
+  });
+
+  test('they are posted once, however often the books are opened', async () => {
+    await trial.reopen();
+    expect(await reading((books) => books.posted({}))).toHaveLength(8);
   });
 
   test('what is kept from now on says everything', async () => {

@@ -3,6 +3,7 @@
 import { fileURLToPath } from 'node:url';
 import { readMigrationFiles } from 'drizzle-orm/migrator';
 import type { Connection } from './connection.ts';
+import { postEarlier } from './earlier.ts';
 
 /** Where drizzle-kit writes the migrations. */
 export const migrationsFolder = fileURLToPath(new URL('../migrations', import.meta.url));
@@ -21,6 +22,7 @@ export async function migrate(connection: Connection): Promise<void> {
       await connection.run(`${sql.join(';\n')};
         insert into drizzle.__drizzle_migrations (hash, created_at) values ('${hash}', ${folderMillis})`);
     }
+    if (due.length > 0) await postEarlier(connection);
     await connection.run('commit');
   } catch (reason) {
     await connection.run('rollback');

@@ -7,6 +7,7 @@ import { type Connection, Pool } from './connection.ts';
 import { openEmbedded } from './embedded.ts';
 import { engagementBooks } from './engagements.ts';
 import { invoiceBooks } from './invoices.ts';
+import { ledgerBooks } from './ledger.ts';
 import { lockFolder } from './lock.ts';
 import { migrate } from './migrate.ts';
 import { addOrganisation, organisationBooks } from './organisations.ts';
@@ -109,6 +110,7 @@ function booksIn(transaction: Transaction): Books {
     ...agreementBooks(transaction),
     ...invoiceBooks(transaction),
     ...paymentBooks(transaction),
+    ...ledgerBooks(transaction),
     ...seasonBooks(transaction),
   };
 }

@@ -3,7 +3,7 @@
 import { type Payment, receive } from '@colla/invoicing';
 import { granted } from '@colla/refusal';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { agreed, day, draft, GBP, inquiry, newBooks, newId } from '../trial/cast.ts';
+import { agreed, day, draft, GBP, inquiry, newBooks, newId, TODAY } from '../trial/cast.ts';
 import { databases, type Trial } from '../trial/databases.ts';
 
 describe.each(databases)('$name', (database) => {
@@ -19,7 +19,7 @@ describe.each(databases)('$name', (database) => {
     const engagement = agreed(inquiry(cast));
     const invoice = await trial.store.within(cast.home.id, async (books) => {
       await books.saveEngagement(engagement);
-      return books.issueInvoice(draft(engagement, cast), { id: newId(), series: '2026' });
+      return books.issueInvoice(draft(engagement, cast), { id: newId(), series: '2026' }, TODAY);
     });
     return { ...cast, engagement, invoice };
   }
@@ -47,8 +47,8 @@ describe.each(databases)('$name', (database) => {
       credit: 1_000n,
     });
     await trial.store.within(books.home.id, async (kept) => {
-      await kept.savePayment(first);
-      await kept.savePayment(second);
+      await kept.savePayment(first, TODAY);
+      await kept.savePayment(second, TODAY);
       expect((await kept.payments({ limit: 10 })).items).toStrictEqual([second, first]);
       expect(await kept.paymentsOf(books.engagement.id)).toStrictEqual([first, second]);
       expect(await kept.paymentsOf(newId())).toEqual([]);
@@ -66,7 +66,7 @@ describe.each(databases)('$name', (database) => {
         const against = { ...left, owed: invoice.total - (found?.paid ?? 0n) };
         const how = { keepCredit: true, today: received.receivedOn };
         const kept = granted(receive({ ...received, method: 'card' }, against, how));
-        await books.savePayment(kept);
+        await books.savePayment(kept, TODAY);
         return kept.credit;
       });
     const credits = await Promise.all([pay(), pay()]);
@@ -77,7 +77,7 @@ describe.each(databases)('$name', (database) => {
   });
 
   const turnedDown: [string, (of: Owed) => Payment, RegExp][] = [
-    ['more than the invoice asks for', (of) => payment(of, 18_001n), /more would be paid/],
+    ['more than the invoice asks for', (of) => payment(of, 18_001n), /more than there is/],
     ['a sum that is not shared out in full', (of) => payment(of, 100n, { credit: 50n }), /not shared out/],
     ['nothing', (of) => payment(of, 0n, { allocations: [] }), /payments_amount/],
     [
@@ -88,7 +88,7 @@ describe.each(databases)('$name', (database) => {
   ];
   test.each(turnedDown)('a payment of %s is turned down by the books themselves', async (_, made, why) => {
     const of = await owed();
-    const saving = trial.store.within(of.home.id, (books) => books.savePayment(made(of)));
+    const saving = trial.store.within(of.home.id, (books) => books.savePayment(made(of), TODAY));
     await expect(saving).rejects.toThrow(why);
     const kept = await trial.store.within(of.home.id, (books) => books.payments({ limit: 1 }));
     expect(kept.items).toEqual([]);

@@ -1,7 +1,7 @@
 // A transaction: everything in it happens, or nothing does, whoever looks away.
 
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { newBooks, newId, party } from '../trial/cast.ts';
+import { newBooks, newId, party, TODAY } from '../trial/cast.ts';
 import { databases, servers, type Trial } from '../trial/databases.ts';
 import type { Books } from './books.ts';
 import { connectTo } from './server.ts';
@@ -36,7 +36,7 @@ describe.each(databases)('$name', (database) => {
       await books.saveParty(party('Undone'));
       await books.saveEngagement({ id: 'no id' } as never).catch(() => undefined);
       await books
-        .savePayment({ id: newId(), allocations: [], amount: -1n, credit: 0n } as never)
+        .savePayment({ id: newId(), allocations: [], amount: -1n, credit: 0n } as never, TODAY)
         .catch(() => undefined);
     });
     await expect(going).rejects.toThrow();

@@ -1,7 +1,7 @@
 // The walls between organisations: drawn by the database itself, so that a mistake above it cannot pass them.
 
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { agreed, at, draft, inquiry, newBooks, newId, party, tariff } from '../trial/cast.ts';
+import { agreed, at, draft, inquiry, newBooks, newId, party, TODAY, tariff } from '../trial/cast.ts';
 import { databases, type Trial } from '../trial/databases.ts';
 import type { Connection } from './connection.ts';
 
@@ -19,18 +19,25 @@ describe.each(databases)('$name', (database) => {
     await trial.store.within(theirs.home.id, async (books) => {
       await books.addTariffVersion(kept.tariff, tariff());
       await books.saveEngagement(engagement);
-      const invoice = await books.issueInvoice(draft(engagement, theirs), { id: newId(), series: '2026' });
+      const invoice = await books.issueInvoice(
+        draft(engagement, theirs),
+        { id: newId(), series: '2026' },
+        TODAY,
+      );
       Object.assign(kept, { engagement: engagement.id, invoice: invoice.id });
-      await books.savePayment({
-        id: kept.payment,
-        party: theirs.soloist.id,
-        receivedOn: invoice.issuedOn,
-        amount: 100n,
-        currency: invoice.currency,
-        method: 'cash',
-        allocations: [{ invoice: invoice.id, amount: 100n }],
-        credit: 0n,
-      });
+      await books.savePayment(
+        {
+          id: kept.payment,
+          party: theirs.soloist.id,
+          receivedOn: invoice.issuedOn,
+          amount: 100n,
+          currency: invoice.currency,
+          method: 'cash',
+          allocations: [{ invoice: invoice.id, amount: 100n }],
+          credit: 0n,
+        },
+        TODAY,
+      );
       await books.saveSeason({ id: kept.season, name: 'Theirs', from: invoice.issuedOn, to: invoice.dueOn });
     });
   });
@@ -115,7 +122,15 @@ describe.each(databases)('$name', (database) => {
     });
 
     test('what was issued, agreed or received can be neither altered nor removed', async () => {
-      const issued = ['invoices', 'invoice_lines', 'invoice_taxes', 'payments', 'allocations'];
+      const issued = [
+        'invoices',
+        'invoice_lines',
+        'invoice_taxes',
+        'payments',
+        'allocations',
+        'journals',
+        'postings',
+      ];
       for (const table of [...issued, 'agreements', 'tariff_versions']) {
         const alter = `update ${table} set organisation_id = organisation_id`;
         expect(await as('colla_books', alter, theirs.home.id)).toMatch(/permission denied/);
@@ -148,7 +163,7 @@ describe.each(databases)('$name', (database) => {
          where relkind = 'r' and relnamespace = 'public'::regnamespace`,
         [],
       );
-      expect(tables).toHaveLength(20);
+      expect(tables).toHaveLength(22);
       expect(tables.filter(([, walled]) => !walled)).toEqual([]);
     });
 

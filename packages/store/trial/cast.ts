@@ -21,6 +21,7 @@ import { distance } from '@colla/travel';
 import type { Store } from '../src/index.ts';
 
 export const GBP = granted(currency('GBP'));
+export const EUR = granted(currency('EUR'));
 export const LONDON = granted(zone('Europe/London'));
 
 let ids = 0;
@@ -30,6 +31,9 @@ export function newId(): string {
   ids += 1;
   return `00000000-0000-4000-8000-${ids.toString(16).padStart(12, '0')}`;
 }
+
+/** Everything that the tests enter was entered on this day. */
+export const TODAY = { today: granted(readDay('2026-06-30')) };
 
 /** A day, and a moment in London or elsewhere. */
 export const day = (text: string): Temporal.PlainDate => granted(readDay(text));

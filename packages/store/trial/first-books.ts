@@ -1,4 +1,4 @@
-// Books as the first version of the program kept them: its tables, and an agreed engagement with its invoice.
+// Books as the first version of the program kept them: its tables, and an agreed engagement with its invoice and a payment.
 
 import { readMigrationFiles } from 'drizzle-orm/migrator';
 import type { Connection } from '../src/connection.ts';
@@ -15,6 +15,7 @@ export const firstBooks = {
   work: id(5),
   agreement: id(6),
   invoice: id(7),
+  payment: id(8),
 } as const;
 
 /** Takes a database back to the first version, with what was kept then. */
@@ -43,7 +44,7 @@ export const firstTariff = {
   ],
 };
 
-const { organisation, soloist, engagement, rehearsal, work, agreement, invoice } = firstBooks;
+const { organisation, soloist, engagement, rehearsal, work, agreement, invoice, payment } = firstBooks;
 const call = {
   id: rehearsal,
   kind: 'rehearsal',
@@ -80,4 +81,8 @@ const KEPT = `
       6000, 6000, 'GBP', '1 × 60.00 = 60.00');
   insert into invoice_taxes (invoice_id, position, name, rate, code, inside, base, amount, currency) values
     ('${invoice}', 0, 'VAT', 2000, 'S', false, 6000, 1200, 'GBP');
+  insert into payments (id, party_id, received_on, amount, currency, method, credit) values
+    ('${payment}', '${soloist}', '2026-03-10', 5000, 'GBP', 'cash', 500);
+  insert into allocations (payment_id, invoice_id, position, amount, currency) values
+    ('${payment}', '${invoice}', 0, 4500, 'GBP');
   select set_config('colla.organisation', '', false)`;

@@ -1,6 +1,7 @@
 // What api and dashboard say to each other.
 
 export * from './engagements.ts';
+export * from './exchange-rate.ts';
 export * from './invoices.ts';
 export * from './misread.ts';
 export { openApi } from './openapi.ts';

@@ -4,6 +4,7 @@ import { type Invoice, type InvoiceStanding, METHODS, type Payment } from '@coll
 import { toDecimal } from '@colla/money';
 import { CATEGORIES } from '@colla/rates';
 import { z } from 'zod';
+import { exchangeRateInput } from './exchange-rate.ts';
 import { addressLines, amount, currencyCode, day, id, text } from './words.ts';
 
 const named = z.object({
@@ -73,6 +74,8 @@ export const invoiceInput = z.strictObject({
   payer: z.string().min(1).max(60),
   note: text.optional(),
   issuedOn: day.optional(),
+  /** Where the engagement is in another currency than the books. */
+  rate: exchangeRateInput.optional(),
 });
 
 export const payment = z.object({
@@ -96,6 +99,8 @@ export const paymentInput = z.strictObject({
   reference: z.string().max(140).optional(),
   /** Keeps what is more than owed as the payer's credit. */
   keepCredit: z.boolean().default(false),
+  /** Where the invoice is in another currency than the books. */
+  rate: exchangeRateInput.optional(),
 });
 
 /** Shows an invoice and how it stands. */

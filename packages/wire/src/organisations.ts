@@ -22,6 +22,8 @@ export const organisation = z.object({
   weeklyLimit: z.int(),
   holidays: z.array(day),
   terms: z.array(term),
+  /** The last day of the years that are closed; nothing is posted on it or before. */
+  closedThrough: day.optional(),
 });
 export type OrganisationJson = z.output<typeof organisation>;
 
@@ -41,6 +43,8 @@ export const organisationChange = z
     holidays: z.array(day).max(400),
     /** None may overlap another. */
     terms: z.array(term).max(100),
+    /** The last day of a year that is over; an empty text opens all years again. */
+    closedThrough: z.union([day, z.literal('')]),
   })
   .partial();
 

@@ -15,7 +15,7 @@ export function readOrganisationChange(
   organisation: Organisation,
   change: z.output<typeof organisationChange>,
 ): OrRefusal<Organisation> {
-  const { terms: written, ...named } = change;
+  const { terms: written, closedThrough, ...named } = change;
   const to = { ...organisation, ...present(named) };
   const money = currency(to.currency);
   if (refused(money)) return money.at('/currency');
@@ -26,7 +26,18 @@ export function readOrganisationChange(
   if (!isLocale(to.locale)) return noSuchLocale(to.locale);
   const terms = written ? readTerms(written) : to.terms;
   if (refused(terms)) return terms.at('/terms');
-  return { ...withoutEmpty(to, 'email', 'taxNumber'), currency: money, zone: place, terms };
+  const changed = { ...withoutEmpty(to, 'email', 'taxNumber'), currency: money, zone: place, terms };
+  const closed = readClosed(changed, closedThrough);
+  return refused(closed) ? closed.at('/closedThrough') : closed;
+}
+
+/** The organisation with the day up to which its years are closed; empty text stands for none. */
+function readClosed(organisation: Organisation, closedThrough: string | undefined): OrRefusal<Organisation> {
+  if (closedThrough === undefined) return organisation;
+  const { closedThrough: _, ...open } = organisation;
+  if (closedThrough === '') return open;
+  const day = readDay(closedThrough);
+  return refused(day) ? day : { ...open, closedThrough: day };
 }
 
 function readTerms(written: readonly TermJson[]): OrRefusal<readonly Term[]> {

@@ -29,13 +29,14 @@ import type { OrganisationJson, PartyJson, TermJson } from './organisations.ts';
 import type { SeasonJson } from './seasons.ts';
 import type { TariffJson, TariffWholeJson } from './tariffs.ts';
 
-export function showOrganisation(of: Organisation): OrganisationJson {
+export function showOrganisation({ closedThrough, ...of }: Organisation): OrganisationJson {
   return {
     ...of,
     address: [...of.address],
     payTo: [...of.payTo],
     holidays: [...of.holidays],
     terms: of.terms.map(showTerm),
+    ...(closedThrough ? { closedThrough: closedThrough.toString() } : {}),
   };
 }
 

@@ -1,5 +1,5 @@
 import type { Temporal } from '@colla/calendar';
-import type { Books } from '@colla/store';
+import type { Books, Entering } from '@colla/store';
 import { showSeason } from '@colla/wire';
 import type { Handlers } from '../answer.ts';
 import { notEmpty, refuse } from '../refusals.ts';
@@ -11,7 +11,7 @@ export const example = {
     const { exampleSeason } = await import('@colla/example');
     const story = exampleSeason({ newId, now: now.toZonedDateTimeISO(zone) });
     await books.changeOrganisation({ id, ...story.organisation });
-    await keep(story, books);
+    await keep(story, books, { today: now.toZonedDateTimeISO(zone).toPlainDate() });
     return showSeason(story.season);
   },
 } satisfies Partial<Handlers>;
@@ -29,11 +29,11 @@ async function isEmpty(books: Books, now: Temporal.Instant): Promise<boolean> {
 
 type Story = ReturnType<typeof import('@colla/example').exampleSeason>;
 
-async function keep(story: Story, books: Books): Promise<void> {
+async function keep(story: Story, books: Books, entering: Entering): Promise<void> {
   for (const party of story.parties) await books.saveParty(party);
   for (const { id, tariff } of story.tariffs) await books.addTariffVersion(id, tariff);
   await books.saveSeason(story.season);
   for (const engagement of story.engagements) await books.saveEngagement(engagement);
-  for (const { draft, ...as } of story.invoices) await books.issueInvoice(draft, as);
-  for (const payment of story.payments) await books.savePayment(payment);
+  for (const { draft, ...as } of story.invoices) await books.issueInvoice(draft, as, entering);
+  for (const payment of story.payments) await books.savePayment(payment, entering);
 }

@@ -4,6 +4,7 @@ import { draftInvoice, invoiceSeries, standingOf } from '@colla/invoicing';
 import type { KeptInvoice } from '@colla/store';
 import { type InvoiceJson, present, showInvoice, showPage } from '@colla/wire';
 import type { Handlers } from '../answer.ts';
+import { enteringAt } from '../entering.ts';
 import { found, must, noTerms, refuse } from '../refusals.ts';
 
 export const invoices = {
@@ -25,7 +26,7 @@ export const invoices = {
       party === undefined ? undefined : books.party(party),
     ]);
     const statement = statementUnder(engagement, engagement.agreement, at, organisation);
-    const { payer, note } = body;
+    const { payer, note, rate } = body;
     const draft = must(
       draftInvoice({
         engagement,
@@ -38,7 +39,11 @@ export const invoices = {
         ...present({ note }),
       }),
     );
-    const invoice = await books.issueInvoice(draft, { id: newId(), series: invoiceSeries(issuedOn) });
+    const invoice = await books.issueInvoice(
+      draft,
+      { id: newId(), series: invoiceSeries(issuedOn) },
+      enteringAt(now, organisation, { rate, currency: draft.currency }),
+    );
     return shown(organisation, now)({ invoice, paid: 0n });
   },
 

@@ -4,23 +4,24 @@ import { currency, fromDecimal } from '@colla/money';
 import type { KeptInvoice } from '@colla/store';
 import { present, showPage, showPayment } from '@colla/wire';
 import type { Handlers } from '../answer.ts';
+import { enteringAt } from '../entering.ts';
 import { found, must } from '../refusals.ts';
 import { settleIfDone } from '../settling.ts';
 
 export const payments = {
   addPayment: async ({ params, body, books, now, newId }) => {
-    const [locked, { zone }] = await Promise.all([books.lockInvoice(params.id), books.organisation()]);
+    const [locked, organisation] = await Promise.all([books.lockInvoice(params.id), books.organisation()]);
     const kept = found(locked, 'invoice');
-    const today = now.toZonedDateTimeISO(zone).toPlainDate();
-    const { method, reference, keepCredit } = body;
+    const { method, reference, keepCredit, rate } = body;
+    const entering = enteringAt(now, organisation, { rate, currency: kept.invoice.currency });
     const received = {
       id: newId(),
       ...moneyOf(body, kept),
       method,
       ...present({ reference }),
     };
-    const payment = must(receive(received, owedOn(kept), { keepCredit, today }));
-    await books.savePayment(payment);
+    const payment = must(receive(received, owedOn(kept), { keepCredit, today: entering.today }));
+    await books.savePayment(payment, entering);
     await settleIfDone(kept.invoice.engagement, books, now);
     return showPayment(payment);
   },

@@ -3,7 +3,7 @@
 import type { Organisation } from '@colla/engagements';
 import { sql } from 'drizzle-orm';
 import { bigint, check, date, integer, pgTable, text, uuid } from 'drizzle-orm/pg-core';
-import { atTheDoor, currencyCode, ofItsOrganisation, oneOf, terms, zoneName } from '../columns.ts';
+import { atTheDoor, currencyCode, day, ofItsOrganisation, oneOf, terms, zoneName } from '../columns.ts';
 
 export const organisations = pgTable(
   'organisations',
@@ -24,6 +24,8 @@ export const organisations = pgTable(
     weeklyLimit: integer('weekly_limit').notNull(),
     holidays: date('holidays', { mode: 'string' }).array().notNull(),
     terms: terms('terms').notNull().default([]),
+    /** The last day of the years that are closed. */
+    closedThrough: day('closed_through'),
   },
   (table) => [
     check('organisations_weekly_limit', sql`${table.weeklyLimit} >= 0`),
