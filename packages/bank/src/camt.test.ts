@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { granted, refused } from '@colla/refusal';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { balance, entry, message, told } from './camt.fixture.ts';
 import { readCamt } from './camt.ts';
@@ -10,8 +11,11 @@ const BOOKED = { currency: 'EUR', reversal: false, references: [] } as const;
 
 /** The statements of a sample, days as text so that they compare. */
 function read(name: string) {
-  const bytes = readFileSync(new URL(`../examples/${name}`, import.meta.url));
-  return plain(granted(readCamt(granted(textOf(bytes)))));
+  return plain(granted(readCamt(granted(textOf(bytesOf(name))))));
+}
+
+function bytesOf(name: string): Uint8Array {
+  return readFileSync(new URL(`../examples/${name}`, import.meta.url));
 }
 
 function plain(statements: readonly BankStatement[]) {
@@ -301,6 +305,15 @@ describe('a file that is not read', () => {
     const answer = readCamt(text);
     expect(answer).toMatchObject({ code: 'bank/unclear-entry', facts: { line: 5 } });
     expect(refused(answer) && answer.sentence).toContain(what);
+  });
+
+  it('was cut anywhere', () => {
+    const text = granted(textOf(bytesOf('camt053.v8.invoice-paid.xml'))).trimEnd();
+    fc.assert(
+      fc.property(fc.nat(text.length - 1), (length) => {
+        expect(refused(readCamt(text.slice(0, length)))).toBe(true);
+      }),
+    );
   });
 
   it('has a balance that is no sum', () => {

@@ -1,5 +1,6 @@
 import { currency } from '@colla/money';
 import { granted, refused } from '@colla/refusal';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readCsv } from './csv.ts';
 import type { Mapping } from './mapping.ts';
@@ -190,6 +191,20 @@ describe('rows that are no entries', () => {
         sentence: expect.stringContaining('the last sum breaks off'),
       });
     }
+  });
+
+  it('cut anywhere below the first two are refused, or read as far as they go', () => {
+    const mapping: Mapping = { ...german, headings: ['Tag', 'Name', 'Zweck', 'Betrag'] };
+    const row = (on: number) => `${on}.11.2026;Aurich, Ines;"Probe ""${on}""";80,${on}\r\n`;
+    const text = `Tag;Name;Zweck;Betrag\r\n${[11, 12, 13, 14].map(row).join('')}`;
+    const whole = granted(readCsv(text, mapping, 'Giro')).entries;
+    const least = text.length - 2 * row(13).length;
+    fc.assert(
+      fc.property(fc.integer({ min: least, max: text.length }), (length) => {
+        const cut = readCsv(text.slice(0, length), mapping, 'Giro');
+        if (!refused(cut)) expect(cut.entries).toEqual(whole.slice(0, cut.entries.length));
+      }),
+    );
   });
 
   it('stand under other headings than remembered', () => {

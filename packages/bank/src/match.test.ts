@@ -1,12 +1,15 @@
+import { readFileSync } from 'node:fs';
 import { readDay } from '@colla/calendar';
 import { type Currency, currency } from '@colla/money';
 import { granted } from '@colla/refusal';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { readCamt } from './camt.ts';
 import { creditorReference } from './creditor-reference.ts';
 import type { BankEntry } from './entry.ts';
 import { matchEntries } from './match.ts';
 import type { OpenInvoice } from './open-invoices.ts';
+import { textOf } from './text.ts';
 
 const EURO = granted(currency('EUR'));
 const POUND = granted(currency('GBP'));
@@ -277,6 +280,19 @@ describe('several entries', () => {
       },
     ]);
   });
+});
+
+it('a bank’s file is read and its money finds the invoice whose reference it carries', () => {
+  const bytes = readFileSync(new URL('../examples/camt053.v8.invoice-paid.xml', import.meta.url));
+  const [statement] = granted(readCamt(granted(textOf(bytes))));
+  // The reference RF18 5390 0754 7034 is that of the number 539007547034: published-values.json.
+  const [match, ...others] = matchEntries(statement?.entries ?? [], [invoice('539007547034', 34846n)]);
+  expect(match).toMatchObject({
+    shares: [{ invoice: '539007547034', amount: 34846n }],
+    strength: 'certain',
+    reason: 'It carries the reference of invoice 539007547034: it pays exactly what is owed.',
+  });
+  expect(others).toEqual([]);
 });
 
 describe('whatever came in and is owed', () => {
