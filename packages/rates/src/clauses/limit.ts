@@ -12,12 +12,10 @@ import type { Voice } from '../voice.ts';
 const schema = perCurrency((currency) =>
   z.strictObject({
     what: wordsField('Called').default('Limit'),
-    on: z
-      .array(z.string().min(1))
-      .min(1)
-      .readonly()
-      .optional()
-      .meta({ title: 'What these clauses charge (everything, for the engagement, where none is named)' }),
+    on: z.array(z.string().min(1)).min(1).readonly().optional().meta({
+      title: 'What these clauses charge (everything, for the engagement, where none is named)',
+      unit: 'clause',
+    }),
     each: z.enum(EACH).default('engagement').meta({ title: 'For each' }),
     least: amountField(currency, 'At least').optional(),
     most: amountField(currency, 'At most').optional(),
