@@ -26,6 +26,7 @@ export function occasions<T>(
   callOf: (thing: T) => Call | undefined,
   facts: Pick<Facts, 'terms'>,
 ): Occasion<T>[] {
+  if (each === 'engagement') return things.length > 0 ? [{ of: [...things] }] : [];
   const found = groupsOf(things, (thing) => occasionOf(callOf(thing), each, facts));
   return [...found].map(([about, of]) => (about === undefined ? { of } : { about, of }));
 }

@@ -15,7 +15,7 @@ import { stretches } from './further.ts';
 
 /** The price of the one that comes after so many. */
 function priceAfter(many: number, { price, further }: FixedTerms): bigint {
-  return stretches(many, many + 1, price, further)[0]?.price ?? price;
+  return further.findLast(({ after }) => many >= after)?.price ?? price;
 }
 
 /** The calls it is to price, each after those before it of the same day, week, month or term, or of all. */
