@@ -67,9 +67,10 @@ export interface LineToOther extends Line {
   readonly payee: string;
 }
 
-/** One part of what a payer owes, due on a day of its own, or so many months after the first. Minor units. */
+/** One part of what a payer owes. Minor units. */
 export interface Instalment {
   readonly payer: string;
+  /** Its place from zero: due so many months after the first, unless it has a day of its own. */
   readonly month: number;
   readonly due?: readonly EventDay[];
   readonly amount: bigint;
