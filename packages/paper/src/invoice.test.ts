@@ -132,6 +132,14 @@ test('a difference from an earlier invoice shows its arithmetic and its amount a
   expect(page).toContain('1.5 × 60.00 = 90.00; invoiced before 75.00');
 });
 
+test('a part of what a cancellation leaves shows what it is for and its amount alone', () => {
+  const arithmetic = '50\u00a0% × 50.00 = 25.00; of it for “premium” 5.00';
+  const lines = [line('Cancellation', 500n, { unit: 'part', arithmetic })];
+  const page = read(laidOut({ ...recital, lines, total: 500n }));
+  expect(page).toContain('Cancellation | 5.00');
+  expect(page).toContain(arithmetic);
+});
+
 test.each([
   [{ count: 1, of: 1 }, '30 minutes', '30 minutes'],
   [{ count: 3, of: 1 }, '30 minutes', '3 × 30 minutes'],

@@ -90,6 +90,7 @@ const en: Words = {
     soloist: ['soloist', 'soloists'],
     cost: ['', ''],
     difference: ['', ''],
+    part: ['', ''],
     engagement: ['', ''],
     limit: ['', ''],
     cancellation: ['', ''],
