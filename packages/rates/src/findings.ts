@@ -24,6 +24,8 @@ export interface Grant {
   readonly brought: number;
   readonly granted: number;
   readonly used: number;
+  /** Of what is used, what calls to come are to draw. */
+  readonly planned: number;
   readonly left: number;
   readonly lapsed: number;
   readonly passedOn: number;
@@ -41,6 +43,8 @@ export interface Drawn {
   readonly clause: string;
   readonly granted: number;
   readonly used: number;
+  /** Of what is used, what calls to come are to draw. */
+  readonly planned: number;
   readonly left: number;
   /** What earlier days, weeks, months or terms left, and later ones cannot use. */
   readonly lapsed: number;

@@ -106,6 +106,8 @@ export const statement = z.object({
       clause: z.string(),
       granted: z.int(),
       used: z.int(),
+      /** Of what is used, what calls to come are to draw. */
+      planned: z.int(),
       left: z.int(),
       lapsed: z.int(),
       occasions: z.object({ granted: z.int(), used: z.int() }).optional(),
@@ -120,6 +122,7 @@ export const statement = z.object({
           brought: z.int(),
           granted: z.int(),
           used: z.int(),
+          planned: z.int(),
           left: z.int(),
           lapsed: z.int(),
           passedOn: z.int(),

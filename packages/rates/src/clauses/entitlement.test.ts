@@ -45,6 +45,19 @@ describe('hours covered in all', () => {
     ]);
   });
 
+  it('tell what is drawn from what is only planned: an hour played, and one to come', () => {
+    const facts = { calls: ['rehearsal 60 on 2026-03-02', 'rehearsal 60 on 2027-03-03, agreed'] };
+    expect(told({ minutes: 150 }, facts)).toEqual([
+      'Granted: 2.5 h.',
+      'Rehearsal on 2 March 2026 draws 1 h, which leaves 1.5 h.',
+      'Rehearsal on 3 March 2027 is to draw 1 h, which leaves 0.5 h.',
+      'Left: 0.5 h.',
+    ]);
+    expect(priced([covered({ minutes: 150 }), hours], facts).entitlements).toMatchObject([
+      { used: 120, planned: 60, left: 30, grants: [{ used: 120, planned: 60 }] },
+    ]);
+  });
+
   it('are all left where nothing drew', () => {
     expect(told({ minutes: 120 }, {})).toEqual(['Granted: 2 h.', 'Left: 2 h.']);
   });

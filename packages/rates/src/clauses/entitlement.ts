@@ -117,6 +117,7 @@ function draw(terms: Terms, desk: Desk, clause: ClauseHead): void {
     clause: clause.id,
     granted,
     used,
+    planned: sum((of) => of.planned),
     left: granted - used - lapsed,
     lapsed,
     draws,
