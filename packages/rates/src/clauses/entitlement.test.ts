@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Given } from '../given.ts';
-import { priced } from '../priced.ts';
-import type { WrittenClause } from '../tariff.ts';
+import { priced, tariffOf } from '../priced.ts';
+import { sentencesOf, type WrittenClause } from '../tariff.ts';
 
 const covered = (terms: object): WrittenClause => ({
   id: 'covered',
@@ -135,6 +135,30 @@ describe('calls covered', () => {
       'Left: 1.5 h.',
     ]);
   });
+});
+
+it.each<[string, WrittenClause]>([
+  [
+    'The payer covers 2 calls in all, of recitals and juries, juries first; what lies beyond is charged by the other clauses.',
+    { ...covered({ calls: 2, first: ['jury'] }), for: { calls: ['recital', 'jury'] } },
+  ],
+  [
+    'The payer covers one call each term, up to half an hour; what lies beyond is charged by the other clauses.',
+    covered({ calls: 1, minutes: 30, each: 'term' }),
+  ],
+  [
+    'The payer covers one hour of calls each week; what one week leaves serves the next; what lies beyond is charged by the other clauses.',
+    covered({ minutes: 60, each: 'week', rollsOver: true }),
+  ],
+])('an entitlement says “%s”', (said, clause) => {
+  expect(sentencesOf(tariffOf([clause]), 'en-GB')[0]?.sentence).toBe(said);
+});
+
+it('hours covered for others than this soloist are on no statement of theirs', () => {
+  const strings: WrittenClause = { ...covered({ minutes: 120 }), for: { instruments: ['violin'] } };
+  expect(
+    priced([strings, hours], { calls: ['lesson 60'], soloist: { instrument: 'flute' } }).entitlements,
+  ).toEqual([]);
 });
 
 it('hours that late music has lost are granted and lost, and nothing draws on them', () => {
