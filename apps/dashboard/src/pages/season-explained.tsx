@@ -3,7 +3,7 @@
 import { type ReactNode, useEffect, useState } from 'react';
 import { season as say } from '../catalogue/season.ts';
 import { shell } from '../catalogue/shell.ts';
-import type { Explained } from '../features/season/whys.tsx';
+import type { Explained } from '../features/season/whys.ts';
 import { Loading, ProblemNote } from '../ui/index.ts';
 
 type Whys = typeof import('./season-whys.tsx');

@@ -7,10 +7,10 @@ import { season as say } from '../catalogue/season.ts';
 import { pricedBy } from '../features/engagements/priced.ts';
 import { owedWhy } from '../features/invoices/whys.ts';
 import { isSome, type OwedPart, summedUp } from '../features/season/sums.ts';
-import type { Earning, Which } from '../features/season/whys.tsx';
+import type { Earning, Which } from '../features/season/whys.ts';
 import type { Reckoned } from '../features/statements/reckoning.ts';
 import { lineWhy } from '../features/statements/whys.ts';
-import { addedUp, Shown, type Why, WhyView } from '../ui/index.ts';
+import { Shown, summed, type Why, WhyView } from '../ui/index.ts';
 import { leftWhy } from './left-to-invoice.ts';
 
 export function Owing({ part, which }: { part: OwedPart; which: Which }) {
@@ -113,5 +113,5 @@ function Parts({ engagement, parts }: { engagement: EngagementWholeJson; parts: 
     engagement.currency,
   );
   const whole = { what: engagement.title, amount, currency: engagement.currency };
-  return <WhyView why={{ ...whole, arithmetic: addedUp(parts, whole), parts, more }} />;
+  return <WhyView why={{ ...summed(whole, parts), more }} />;
 }
