@@ -53,6 +53,8 @@ export const screens: Readonly<Record<string, (page: Page) => Promise<void>>> = 
     await page.getByRole('link', { name: 'Example: recital package' }).click();
     await page.getByRole('button', { name: 'Begin a new version' }).click();
     await page.getByRole('region', { name: 'Clauses' }).locator('summary').first().click();
+    // On a phone the sums of the examples lie over what is scrolled below them: at its end, over nothing.
+    await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
   },
   practice: (page) => goTo(page, 'Practice'),
 };

@@ -143,6 +143,7 @@ test('whoever asks “what if?” sees what cancelling, moving, lengthening and 
   await test.step('opens one to its why', () => openCase(page, look));
   await test.step('asks it otherwise', () => askOtherwise(page));
   await test.step('sees when cancelling begins to cost', () => readCurve(page, look));
+  await test.step('asks why before anything is cancelled, and is back where one was', () => askBefore(page));
 });
 
 async function agree(page: Page): Promise<void> {
@@ -237,4 +238,19 @@ async function readCurve(page: Page, look: Look): Promise<void> {
   ).toBeVisible();
   await page.keyboard.press('Escape');
   await look('what if');
+}
+
+async function askBefore(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Cancel what is still ahead' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Cancel everything still ahead' });
+  const stands = dialog.getByRole('button', { name: 'It stands at: €80.00' });
+  await stands.click();
+  const sheet = page.getByRole('dialog', { name: 'It stands at' });
+  await expect(sheet.getByText('40.00 + 40.00 = 80.00')).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(sheet).toBeHidden();
+  await expect(dialog).toBeVisible();
+  await expect(stands).toBeFocused();
+  await page.keyboard.press('Escape');
+  await expect(dialog).toBeHidden();
 }

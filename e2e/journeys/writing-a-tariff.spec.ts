@@ -14,7 +14,8 @@ import { blank, openExamples } from '../tariff.ts';
 interface Hands {
   readonly press: (target: Locator) => Promise<void>;
   readonly write: (target: Locator, text: string) => Promise<void>;
-  readonly choose: (target: Locator, says: string) => Promise<void>;
+  /** By the word that stands for it, whatever the sentence says for it by then. */
+  readonly choose: (target: Locator, word: string) => Promise<void>;
   readonly tick: (target: Locator) => Promise<void>;
 }
 
@@ -90,9 +91,11 @@ async function fillInCancellation(page: Page, hands: Hands): Promise<void> {
   await addByWord(page, hands, 'falls', 'Cancellation');
   const clause = clauseAt(page, 2);
   await write(blank(clause, 'At least this much before (1)'), '72');
-  await choose(clause.getByRole('combobox', { name: 'Any later' }), 'a share');
-  // The share that has come into the sentence is where one goes on.
+  await choose(clause.getByRole('combobox', { name: 'Any later' }), 'share');
+  // The share comes into the sentence before what says of what.
   const share = blank(clause, 'Any later, Share');
+  await expect(share).toHaveValue('50');
+  await page.keyboard.press('Shift+Tab');
   await expect(share).toBeFocused();
   await write(share, '80');
   await expect(share).toHaveValue('80');
@@ -263,9 +266,10 @@ function atTheKeyboard(page: Page): Hands {
       await keyboard.type(text);
       await seesWhereItIs(page);
     },
-    choose: async (target, says) => {
+    choose: async (target, word) => {
       await walkTo(page, target);
-      await keyboard.type(says);
+      await keyboard.press('Home');
+      while ((await target.inputValue()) !== word) await keyboard.press('ArrowDown');
     },
     tick: async (target) => {
       await walkTo(page, target);
@@ -283,9 +287,9 @@ function byTouch(page: Page): Hands {
       await page.keyboard.type(text);
     },
     // The list that a touch opens is the phone's own: what it does is to choose.
-    choose: async (target, says) => {
+    choose: async (target, word) => {
       await target.focus();
-      await target.selectOption({ label: says });
+      await target.selectOption(word);
     },
     tick: (target) => target.tap(),
   };

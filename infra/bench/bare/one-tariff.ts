@@ -154,8 +154,8 @@ function straight(
       inWeek = 0n;
     }
     week = call.monday;
-    // What a late cancellation leaves of an hour and its Sunday together is no longer hours alone.
-    inWeek += word === undefined ? fee : call.sunday ? 0n : owed;
+    // What a late cancellation leaves of an hour and its Sunday is for the hours in proportion.
+    inWeek += word === undefined || all === 0n ? fee : rounded(owed * fee, all);
   }
   if (inWeek > 15_000n) net -= inWeek - 15_000n;
   const forHours = rounded(3500n * BigInt(90 - left), 60n);

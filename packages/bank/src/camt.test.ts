@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { granted, refused } from '@colla/refusal';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { balance, entry, message, told } from './camt.fixture.ts';
 import { readCamt } from './camt.ts';
@@ -10,8 +11,11 @@ const BOOKED = { currency: 'EUR', reversal: false, references: [] } as const;
 
 /** The statements of a sample, days as text so that they compare. */
 function read(name: string) {
-  const bytes = readFileSync(new URL(`../examples/${name}`, import.meta.url));
-  return plain(granted(readCamt(granted(textOf(bytes)))));
+  return plain(granted(readCamt(granted(textOf(bytesOf(name))))));
+}
+
+function bytesOf(name: string): Uint8Array {
+  return readFileSync(new URL(`../examples/${name}`, import.meta.url));
 }
 
 function plain(statements: readonly BankStatement[]) {
@@ -118,6 +122,11 @@ describe('an entry', () => {
     ]);
   });
 
+  it('may have words that are kept from being read as XML', () => {
+    const payments = [told('Bo Lind', '<![CDATA[Lied & Oper <2>]]>')];
+    expect(entriesOf(entry({ amount: '80.00', payments }))).toMatchObject([{ words: 'Lied & Oper <2>' }]);
+  });
+
   it('takes what the bank says of it where the payer wrote nothing', () => {
     const more = '<AddtlNtryInf>Cash paid in</AddtlNtryInf>';
     expect(entriesOf(entry({ amount: '80', more }))).toMatchObject([{ words: 'Cash paid in' }]);
@@ -146,9 +155,11 @@ describe('an entry', () => {
       payments: [told('Ines Aurich', '2026-0042')],
     });
     const returned = entry({ amount: '12.00', payments: ['<RtrInf><Rsn><Cd>AC04</Cd></Rsn></RtrInf>'] });
-    expect(entriesOf(undone + returned)).toMatchObject([
+    const undoneToo = entry({ amount: '80.00', side: 'DBIT', more: '<RvslInd>1</RvslInd>' });
+    expect(entriesOf(undone + returned + undoneToo)).toMatchObject([
       { amount: -8000n, reversal: true, name: 'Ines Aurich' },
       { amount: 1200n, reversal: true },
+      { amount: -8000n, reversal: true },
     ]);
   });
 });
@@ -184,9 +195,21 @@ describe('several payments that the bank booked together', () => {
     ).toEqual([6000n, -2000n]);
   });
 
+  it('stay one entry where one is told in another currency, though the figures add up', () => {
+    const dollars = '<Amt Ccy="USD">40.00</Amt><CdtDbtInd>CRDT</CdtDbtInd>';
+    const [first = ''] = amounts('60.00', '');
+    expect(entriesOf(entry({ amount: '100.00', payments: [first, dollars] }))).toMatchObject([
+      { amount: 10000n },
+    ]);
+  });
+
   it('stay one entry where they do not add up, as after charges, and keep all that was written', () => {
     expect(entriesOf(entry({ amount: '99.00', payments: amounts('60.00', '40.00') }))).toMatchObject([
       { amount: 9900n, name: 'Ines Aurich, Bo Lind', words: '2026-0041 2026-0042' },
+    ]);
+    const lessons = [told('Bo Lind', 'May'), told('Bo Lind', 'June')];
+    expect(entriesOf(entry({ amount: '99.00', payments: lessons }))).toMatchObject([
+      { name: 'Bo Lind', words: 'May June' },
     ]);
   });
 });
@@ -197,6 +220,11 @@ describe('the balances of a statement', () => {
   it.each([
     ['opening and closing', balance('OPBD', '10.00') + balance('CLBD', '30.00'), 0n],
     ['what it closed with before, and closing', balance('PRCD', '10.00') + balance('CLBD', '35.00'), 500n],
+    [
+      'two openings, of which the first counts',
+      `${balance('OPBD', '10.00')}${balance('OPBD', '12.00')}${balance('CLBD', '30.00')}`,
+      0n,
+    ],
     ['closing alone', balance('CLBD', '30.00'), undefined],
     ['two currencies', balance('OPBD', '10.00', 'USD') + balance('CLBD', '30.00', 'USD'), undefined],
   ])('are told as %s', (_, balances, unexplained) => {
@@ -225,6 +253,12 @@ describe('a file that is not read', () => {
     ],
     ['uses a word nobody declared', whole.replace('80.00', '&a;'), 'bank/broken-file', 'damaged in line 5'],
     ['is damaged', whole.replace('</Amt>', '</Amount>'), 'bank/broken-file', 'damaged in line 5'],
+    [
+      'is flooded with elements',
+      whole.replace('<Sts>', `${'<a/>'.repeat(300_000)}<Sts>`),
+      'bank/broken-file',
+      'damaged in line 5',
+    ],
     [
       'nests without end',
       whole.replace('<Stmt>', '<Stmt>'.repeat(60)),
@@ -271,6 +305,15 @@ describe('a file that is not read', () => {
     const answer = readCamt(text);
     expect(answer).toMatchObject({ code: 'bank/unclear-entry', facts: { line: 5 } });
     expect(refused(answer) && answer.sentence).toContain(what);
+  });
+
+  it('was cut anywhere', () => {
+    const text = granted(textOf(bytesOf('camt053.v8.invoice-paid.xml'))).trimEnd();
+    fc.assert(
+      fc.property(fc.nat(text.length - 1), (length) => {
+        expect(refused(readCamt(text.slice(0, length)))).toBe(true);
+      }),
+    );
   });
 
   it('has a balance that is no sum', () => {

@@ -1,5 +1,6 @@
 import { currency } from '@colla/money';
 import { granted, refused } from '@colla/refusal';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readCsv } from './csv.ts';
 import type { Mapping } from './mapping.ts';
@@ -58,9 +59,9 @@ describe('rows of a bank', () => {
       currency: POUND,
     };
     const text =
-      'Date,Details,Paid out,Paid in\n11/25/2026,Aurich,,"1,280.50"\n11/25/2026,Fee,3.90,\n11/25/2026,Fee,-3.90,0.00\n11/25/2026,Nothing,0.00,0.00\n';
+      'Date,Details,Paid out,Paid in\n11/25/2026,Aurich,,"1,280.50"\n11/25/2026,Fee,3.90,\n11/25/2026,Fee,-3.90,0.00\n11/25/2026,Nothing,0.00,0.00\n11/25/2026,Nothing,0.00,\n';
     const { entries } = granted(readCsv(text, mapping, 'Current'));
-    expect(entries.map(({ amount }) => amount)).toEqual([128050n, -390n, -390n, 0n]);
+    expect(entries.map(({ amount }) => amount)).toEqual([128050n, -390n, -390n, 0n, 0n]);
   });
 
   it('with a word for the side have the sign of the word', () => {
@@ -116,7 +117,8 @@ describe('the identity of a row', () => {
 
   it('is the same whatever the balance runs to, and whatever columns are mapped', () => {
     const first = identities(lesson);
-    expect(identities('25.11.2026;Aurich;Stunde;80,00;80,00')).toEqual(first);
+    for (const balance of ['80,00', '1.080,00 EUR', '1,080.00 EUR'])
+      expect(identities(`25.11.2026;Aurich;Stunde;80,00;${balance}`)).toEqual(first);
     expect(identities(lesson, { ...german, name: undefined, words: [1, 2] })).toEqual(first);
   });
 
@@ -133,6 +135,7 @@ describe('rows that are no entries', () => {
     ['25.11.2026;A;x;80,005;', '“80,005” is no sum in EUR'],
     ['25.11.2026;A;x;;', '“” is no sum'],
     ['25.11.2026;A;x', 'there are 3 cells under 5 headings'],
+    ['25.11.2026;A;x;80,00', 'there are 4 cells under 5 headings'],
     ['25.11.2026;A;x;y;80,00;7', 'there are 6 cells under 5 headings'],
     ['25.11.2026;A;x;80 EUX;', '“EUX” is no currency that ISO 4217 lists'],
   ])('“%s”: in line 3, %s', (row, why) => {
@@ -177,13 +180,31 @@ describe('rows that are no entries', () => {
   it('break off in the middle of a sum', () => {
     const mapping: Mapping = { ...german, headings: ['Tag', 'Name', 'Zweck', 'Betrag'] };
     const whole = 'Tag;Name;Zweck;Betrag\n24.11.2026;A;x;80,00\n25.11.2026;A;x;90,50';
-    expect(granted(readCsv(whole, mapping, 'Giro')).entries).toHaveLength(2);
+    const rounded = 'Tag;Name;Zweck;Betrag\n24.11.2026;A;x;80,00\n25.11.2026;A;x;90\n';
+    const balanced = `${GERMAN}\n24.11.2026;A;x;80,00;100,00\n25.11.2026;A;x;90,50;1`;
+    for (const file of [whole, rounded])
+      expect(granted(readCsv(file, mapping, 'Giro')).entries).toHaveLength(2);
+    expect(granted(readCsv(balanced, german, 'Giro')).entries).toHaveLength(2);
     for (const cut of [1, 2, 3, 4]) {
       expect(readCsv(whole.slice(0, -cut), mapping, 'Giro')).toMatchObject({
         code: 'bank/wrong-rows',
         sentence: expect.stringContaining('the last sum breaks off'),
       });
     }
+  });
+
+  it('cut anywhere below the first two are refused, or read as far as they go', () => {
+    const mapping: Mapping = { ...german, headings: ['Tag', 'Name', 'Zweck', 'Betrag'] };
+    const row = (on: number) => `${on}.11.2026;Aurich, Ines;"Probe ""${on}""";80,${on}\r\n`;
+    const text = `Tag;Name;Zweck;Betrag\r\n${[11, 12, 13, 14].map(row).join('')}`;
+    const whole = granted(readCsv(text, mapping, 'Giro')).entries;
+    const least = text.length - 2 * row(13).length;
+    fc.assert(
+      fc.property(fc.integer({ min: least, max: text.length }), (length) => {
+        const cut = readCsv(text.slice(0, length), mapping, 'Giro');
+        if (!refused(cut)) expect(cut.entries).toEqual(whole.slice(0, cut.entries.length));
+      }),
+    );
   });
 
   it('stand under other headings than remembered', () => {

@@ -131,7 +131,6 @@ function isInWords({ words }: BankEntry, party: string, open: OpenInvoices): boo
 
 /** Choices of invoices that come to a sum exactly: one if there is but one, else two. */
 function exactly(amount: bigint, invoices: readonly OpenInvoice[], open: OpenInvoices): OpenInvoice[][] {
-  if (amount <= 0n) return [];
   const owed = invoices.map((invoice) => open.owedOn(invoice));
   return exactSums(owed, amount, 2).map((places) => places.flatMap((place) => invoices[place] ?? []));
 }

@@ -1,12 +1,15 @@
+import { readFileSync } from 'node:fs';
 import { readDay } from '@colla/calendar';
 import { type Currency, currency } from '@colla/money';
 import { granted } from '@colla/refusal';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { readCamt } from './camt.ts';
 import { creditorReference } from './creditor-reference.ts';
 import type { BankEntry } from './entry.ts';
 import { matchEntries } from './match.ts';
 import type { OpenInvoice } from './open-invoices.ts';
+import { textOf } from './text.ts';
 
 const EURO = granted(currency('EUR'));
 const POUND = granted(currency('GBP'));
@@ -141,6 +144,18 @@ describe('an entry that names an invoice’s number', () => {
     expect(proposed(paid(5000n, { words, name: 'Nora Falk' }))).toMatchObject({ strength: 'possible' });
   });
 
+  it('and a sum that only one other of the payer’s makes up is likely, whoever paid', () => {
+    const entry = paid(17000n, { words: '2026-0042', name: 'Nora Falk' });
+    expect(proposed(entry)).toMatchObject({
+      shares: ['2026-0042: 9000', '2026-0041: 8000'],
+      strength: 'likely',
+    });
+    expect(proposed(entry, [...open, invoice('2026-0045', 8000n)])).toMatchObject({
+      shares: ['2026-0042: 9000', '2026-0041: 8000'],
+      strength: 'possible',
+    });
+  });
+
   it('pays all that it names, oldest first', () => {
     expect(proposed(paid(17000n, { words: '2026-0042, 2026-0041' }))).toMatchObject({
       shares: ['2026-0041: 8000', '2026-0042: 9000'],
@@ -179,6 +194,13 @@ describe('an entry that names no invoice', () => {
       shares: ['2026-0001: 8000'],
       reason:
         '80.00 EUR is exactly what Ines Aurich owes on invoice 2026-0001, the oldest of 3 such, and the name is alike.',
+    });
+  });
+
+  it('is for the oldest by number where all are of one day, 9999 before 10000', () => {
+    const many = ['2026-10000', '2026-9999'].map((number) => invoice(number, 8000n));
+    expect(proposed(paid(8000n, { name: 'Ines Aurich' }), many)).toMatchObject({
+      shares: ['2026-9999: 8000'],
     });
   });
 
@@ -235,6 +257,8 @@ describe('an entry that names no invoice', () => {
   it('is for none where two payers of one name owe its sum', () => {
     const namesake = [invoice('2026-0001', 8000n), invoice('2026-0002', 8000n, { party: 'another ines' })];
     expect(proposed(paid(8000n, { name: 'Ines Aurich' }), namesake)).toBeUndefined();
+    const twice = namesake.flatMap((one) => [one, { ...one, invoice: `${one.number} again`, owed: 500n }]);
+    expect(proposed(paid(8500n, { name: 'Ines Aurich' }), twice)).toBeUndefined();
   });
 });
 
@@ -256,6 +280,19 @@ describe('several entries', () => {
       },
     ]);
   });
+});
+
+it('a bank’s file is read and its money finds the invoice whose reference it carries', () => {
+  const bytes = readFileSync(new URL('../examples/camt053.v8.invoice-paid.xml', import.meta.url));
+  const [statement] = granted(readCamt(granted(textOf(bytes))));
+  // The reference RF18 5390 0754 7034 is that of the number 539007547034: published-values.json.
+  const [match, ...others] = matchEntries(statement?.entries ?? [], [invoice('539007547034', 34846n)]);
+  expect(match).toMatchObject({
+    shares: [{ invoice: '539007547034', amount: 34846n }],
+    strength: 'certain',
+    reason: 'It carries the reference of invoice 539007547034: it pays exactly what is owed.',
+  });
+  expect(others).toEqual([]);
 });
 
 describe('whatever came in and is owed', () => {

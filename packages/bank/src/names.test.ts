@@ -9,7 +9,7 @@ describe('two names', () => {
     ['Ines Aurich', 'Frau Dr. Ines Aurich'],
     ['Ines Aurich', 'I. Aurich'],
     ['Ines Aurich', 'Aurich'],
-    ['Ilse I. Aurich', 'Aurich, I. Ilse'],
+    ['I. Ilse Aurich', 'Ilse Ida Aurich'],
     ['Ines Aurich', 'Ines und Tilo Aurich'],
     ['Jörg Müller', 'Joerg Mueller'],
     ['Jörg Müller', 'JORG MULLER'],

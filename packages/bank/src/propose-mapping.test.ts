@@ -75,8 +75,16 @@ describe('a mapping proposed', () => {
     });
   });
 
-  it('leaves all open where no row has headings', () => {
-    expect(proposed('25.11.2026;Aurich;80,00\n')).toEqual({ delimiter: ';', headings: [], words: [] });
+  it('by headings in capitals, three letters of which may be no currency', () => {
+    expect(proposed('DATE;NOM;MONTANT EUR\n25/11/2026;Aurich;80,00\n')).toMatchObject({
+      day: 0,
+      name: 1,
+      sum: { signed: 2 },
+    });
+  });
+
+  it('leaves all open where no row has headings, though one word be of them', () => {
+    expect(proposed('25.11.2026;Gutschrift;80,00\n')).toEqual({ delimiter: ';', headings: [], words: [] });
   });
 
   it('with the currency said is all that is needed to read the file', () => {

@@ -36,21 +36,29 @@ function sidedSum(cells: Cells, sum: SidedSum, mapping: Mapping): RowSum | Wrong
   return side === sum.outWord ? { ...size, amount: -size.amount } : size;
 }
 
-/** One of two columns, the other empty or zero. What went out may be written with a minus or without. */
+/** One of two columns, the other empty or zero. */
 function sumOfTwo(cells: Cells, sum: TwoSums, mapping: Mapping): RowSum | Wrong {
-  const came = cells[sum.in] === '' ? undefined : read(cells[sum.in], cells, mapping);
-  const went = cells[sum.out] === '' ? undefined : read(cells[sum.out], cells, mapping);
-  if (came && 'why' in came) return came;
-  if (went && 'why' in went) return went;
-  if (!came && !went) return { why: 'no sum stands in either column' };
-  if (came && went && came.amount !== 0n && went.amount !== 0n) {
-    return {
-      why: `a sum came in, ${quoted(cells[sum.in])}, and another went out, ${quoted(cells[sum.out])}`,
-    };
+  const [came, went] = [cells[sum.in], cells[sum.out]];
+  const told: RowSum[] = [];
+  for (const one of [came && incoming(came, cells, mapping), went && outgoing(went, cells, mapping)]) {
+    if (!one) continue;
+    if ('why' in one) return one;
+    told.push(one);
   }
-  if (came && came.amount < 0n) return { why: `${quoted(cells[sum.in])} came in with a minus` };
-  if (went && (went.amount !== 0n || !came)) return { ...went, amount: -size(went.amount) };
-  return came ?? { why: 'no sum stands in either column' };
+  const [moved, another] = told.filter(({ amount }) => amount !== 0n);
+  if (another) return { why: `a sum came in, ${quoted(came)}, and another went out, ${quoted(went)}` };
+  return moved ?? told[0] ?? { why: 'no sum stands in either column' };
+}
+
+function incoming(cell: string, cells: Cells, mapping: Mapping): RowSum | Wrong {
+  const sum = read(cell, cells, mapping);
+  return 'why' in sum || sum.amount >= 0n ? sum : { why: `${quoted(cell)} came in with a minus` };
+}
+
+/** Below zero, whether or not it is written with a minus. */
+function outgoing(cell: string, cells: Cells, mapping: Mapping): RowSum | Wrong {
+  const sum = read(cell, cells, mapping);
+  return 'why' in sum || sum.amount <= 0n ? sum : { ...sum, amount: -sum.amount };
 }
 
 function read(cell: string | undefined, cells: Cells, mapping: Mapping): RowSum | Wrong {
@@ -72,10 +80,6 @@ function currencyOf(cells: Cells, beside: string | undefined, mapping: Mapping):
   if (code === undefined) return mapping.currency;
   const of = currency(code);
   return refused(of) ? { why: `${quoted(code)} is no currency that ISO 4217 lists` } : of;
-}
-
-function size(amount: bigint): bigint {
-  return amount < 0n ? -amount : amount;
 }
 
 /** A cell as it is shown, cut where it is long. */

@@ -71,12 +71,17 @@ export function fill(amount: bigint, open: readonly OpenInvoice[]): Allocation[]
   });
 }
 
-/** By the day of issue, and on one day by number. */
+/** By the day of issue, and on one day by number; sections under one number stay in their order. */
 export function oldestFirst(open: readonly OpenInvoice[]): OpenInvoice[] {
   return open.toSorted(
     (one, other) =>
-      Temporal.PlainDate.compare(one.issuedOn, other.issuedOn) || (one.number < other.number ? -1 : 1),
+      Temporal.PlainDate.compare(one.issuedOn, other.issuedOn) || byNumber(one.number, other.number),
   );
+}
+
+function byNumber(one: string, other: string): number {
+  if (one === other) return 0;
+  return one < other ? -1 : 1;
 }
 
 function fits(open: OpenInvoice, { party, currency }: Means): boolean {

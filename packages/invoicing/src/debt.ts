@@ -3,7 +3,7 @@
 import { Temporal } from '@colla/calendar';
 import { type Agreed, factsOf, type House, statementUnder } from '@colla/engagements';
 import type { Call } from '@colla/hours';
-import { dueOn, type PaymentDue, type Statement } from '@colla/rates';
+import { dueOn, type EventDay, type PaymentDue, type Statement } from '@colla/rates';
 import type { Invoice } from './invoice.ts';
 
 /** An invoice and what was paid on it, in minor units. */
@@ -48,33 +48,43 @@ export function debtsOf(of: DebtFacts, invoices: readonly Paid[]): Debt[] {
   });
 }
 
-/** What is due without an invoice, and on which day. */
+/** What falls due without an invoice. */
 interface Planned {
   readonly asPlanned: Statement;
-  readonly due: Temporal.PlainDate;
+  /** The day of some events; undefined where only an invoice, or nothing yet, makes it. */
+  readonly dayOf: (due: readonly EventDay[]) => Temporal.PlainDate | undefined;
 }
 
 /** The statement with every call as it was planned and nothing spent later; none where only an invoice makes it due. */
 function plannedOf({ engagement, house, asItStands: { asOf }, payment }: DebtFacts): Planned | undefined {
   const { agreement } = engagement;
-  const due = dueOn(payment.due, factsOf(engagement, house, agreement));
-  if (!due) return undefined;
+  const facts = factsOf(engagement, house, agreement);
+  const dayOf = (due: readonly EventDay[]) => dueOn(due, facts);
+  const last = [payment.due, ...payment.instalments.flatMap(({ due }) => (due ? [due] : []))]
+    .flatMap((due) => dayOf(due) ?? [])
+    .sort(Temporal.PlainDate.compare)
+    .at(-1);
+  if (!last) return undefined;
   const calls = engagement.calls.map(unplayed);
-  const costs = engagement.costs.filter(({ on }) => !isAfter(on, due));
-  return { asPlanned: statementUnder({ ...engagement, calls, costs }, agreement, asOf, house), due };
+  const costs = engagement.costs.filter(({ on }) => !isAfter(on, last));
+  return { asPlanned: statementUnder({ ...engagement, calls, costs }, agreement, asOf, house), dayOf };
 }
 
 function unplayed(call: Call): Call {
   return call.standing.is === 'played' ? { ...call, standing: { is: 'agreed' } } : call;
 }
 
-/** All at once, or month by month where the clause says so. */
-function partsOf(payer: string, { asPlanned, due }: Planned): Part[] {
-  const monthly = asPlanned.payment?.instalments.filter((part) => part.payer === payer) ?? [];
-  if (monthly.length > 0)
-    return monthly.map(({ month, amount }) => ({ on: due.add({ months: month }), amount }));
-  const whole = asPlanned.payers.find((sum) => sum.payer === payer);
-  return whole ? [{ on: due, amount: whole.total }] : [];
+/** All at once, month by month, or each part on the day of its own. */
+function partsOf(payer: string, { asPlanned, dayOf }: Planned): Part[] {
+  const { payment } = asPlanned;
+  const first = payment && dayOf(payment.due);
+  const theirs = payment?.instalments.filter((part) => part.payer === payer) ?? [];
+  const whole = asPlanned.payers.find((sum) => sum.payer === payer)?.total ?? 0n;
+  if (theirs.length === 0) return first ? [{ on: first, amount: whole }] : [];
+  return theirs.flatMap(({ month, due, amount }) => {
+    const on = due ? dayOf(due) : first?.add({ months: month });
+    return on ? [{ on, amount }] : [];
+  });
 }
 
 /** The days on which something falls due, in order. */

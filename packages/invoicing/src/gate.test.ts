@@ -137,6 +137,37 @@ describe('not paid, not played', () => {
     });
   });
 
+  it('goes part by part where each has a day of its own', () => {
+    // Of 180.00 a third is due three days after the yes of 5 January, the rest on the day of the recital.
+    const staged = engaged(
+      [
+        ...BY_THE_HOUR,
+        payment([{ event: 'principal call', days: 0 }], {
+          stages: [{ share: 3333, due: [{ event: 'agreement', days: 3 }] }],
+        }),
+      ],
+      calls,
+    );
+    const paid = [invoice(18000n, '02-16', 6000n)];
+    expect(blocked(staged, '01-07T09:00')).toBeUndefined();
+    expect(blocked(staged, '01-08T09:00')).toMatchObject({ due: day('01-08'), owed: 5999n });
+    expect(blocked(staged, '02-15T09:00', paid)).toBeUndefined();
+    expect(blocked(staged, '02-16T09:00', paid)).toMatchObject({ owed: 12000n, calls: ['c3'] });
+  });
+
+  it('asks for the parts whose day is known, where the rest waits for its invoice', () => {
+    const staged = engaged(
+      [
+        ...BY_THE_HOUR,
+        payment([{ event: 'invoice', days: 14 }], {
+          stages: [{ share: 5000, due: [{ event: 'first call', days: -7 }] }],
+        }),
+      ],
+      calls,
+    );
+    expect(blocked(staged, '02-02T09:00')).toMatchObject({ due: day('01-26'), owed: 9000n });
+  });
+
   it('lets nobody’s money stand for another’s', () => {
     const shared = engaged(
       [

@@ -208,7 +208,9 @@ export function mustAgree(model: Model, { books, documents }: World): void {
 /** No number missing, none twice; and what is asked for is what the documents say. */
 function mustBeWhole(model: Model, documents: readonly (Invoice | CreditNote)[]): void {
   for (const [series, last] of model.numbers) {
-    const ordinals = documents.filter((of) => of.series === series).map(({ ordinal }) => ordinal);
+    const ordinals = documents
+      .filter((of) => of.series === series && !('section' in of && of.section !== 1))
+      .map(({ ordinal }) => ordinal);
     const whole =
       ordinals.length === last && new Set(ordinals).size === last && Math.max(...ordinals) === last;
     if (!whole) throw new Error(`series ${series} is not whole: ${ordinals.join()}`);

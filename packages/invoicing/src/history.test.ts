@@ -8,6 +8,7 @@ import { draftCreditNote, issueCreditNote, takeBackInvoice } from './credit-note
 import { applyDeposit, receiveDeposit, returnDeposit } from './deposit.ts';
 import { draftInvoice } from './draft.ts';
 import { AFTERWARDS, at, day, further, lasting, mara, organisation, school } from './engaged.fixture.ts';
+import { gather, issueGathered } from './gathered.ts';
 import {
   answered,
   type Delta,
@@ -18,7 +19,7 @@ import {
   statementFor,
   World,
 } from './history.fixture.ts';
-import { issue } from './invoice.ts';
+import { type Invoice, issue } from './invoice.ts';
 import { receiveFor } from './payment.ts';
 import { type Undoable, undo } from './undo.ts';
 import { writeOff } from './write-off.ts';
@@ -128,32 +129,57 @@ function left(model: Model, world: World, drawn: number) {
   return { of, engagement, statement, difference: statement.total - of.asked };
 }
 
+type Left = NonNullable<ReturnType<typeof left>>;
+
+function draftOf(model: Model, world: World, { of, engagement, statement }: Left) {
+  return draftInvoice({
+    ...{ engagement, statement, payer: 'payer', to: of.party === 'p1' ? mara : school, organisation },
+    ...{ earlier: world.documentsOf(of.id), issuedOn: dayOf(model.today) },
+  });
+}
+
+/** An invoice was issued for all that was left. */
+function issued(model: Model, world: World, record: Invoice, { of, difference }: Left): void {
+  world.file(record);
+  world.invoices.set(record.id, record);
+  world.enter({ kind: 'invoice', record }, model.today);
+  model.invoices.push({ id: record.id, of, total: difference, taken: false });
+  of.asked += difference;
+  model.apply([
+    [`owed ${record.id}`, difference],
+    [`earned ${of.currency}`, difference],
+  ]);
+  mustBeAsked(model, world, model.engagements.indexOf(of));
+}
+
 const invoice = (drawn: number) =>
   step(`invoice ${drawn}`, (model, world) => {
     const found = left(model, world, drawn);
     if (!found) return;
-    const { of, engagement, statement, difference } = found;
-    const draft = answered(
-      draftInvoice({
-        ...{ engagement, statement, payer: 'payer', to: of.party === 'p1' ? mara : school, organisation },
-        ...{ earlier: world.documentsOf(of.id), issuedOn: dayOf(model.today) },
-      }),
-      difference > 0n
-        ? undefined
-        : `invoicing/${difference === 0n ? 'nothing-to-invoice' : 'less-than-invoiced'}`,
-    );
-    if (!draft) return;
-    const issued = issue(draft, model.next('2026'));
-    world.file(issued);
-    world.invoices.set(issued.id, issued);
-    world.enter({ kind: 'invoice', record: issued }, model.today);
-    model.invoices.push({ id: issued.id, of, total: difference, taken: false });
-    of.asked += difference;
-    model.apply([
-      [`owed ${issued.id}`, difference],
-      [`earned ${of.currency}`, difference],
-    ]);
-    mustBeAsked(model, world, drawn);
+    const { difference } = found;
+    const code = difference === 0n ? 'nothing-to-invoice' : 'less-than-invoiced';
+    const draft = answered(draftOf(model, world, found), difference > 0n ? undefined : `invoicing/${code}`);
+    if (draft) issued(model, world, issue(draft, model.next('2026')), found);
+  });
+
+const invoiceTogether = (drawn: number) =>
+  step(`invoice all of the payer of ${drawn}`, (model, world) => {
+    const first = one(model.engagements, drawn);
+    const found = [...model.engagements.keys()]
+      .flatMap((index) => left(model, world, index) ?? [])
+      .filter(
+        ({ of, difference }) =>
+          of.party === first?.party && of.currency === first.currency && difference > 0n,
+      );
+    const drafts = found.map((each) => granted(draftOf(model, world, each)));
+    const sections = answered(gather(drafts), found.length > 0 ? undefined : 'invoicing/nothing-to-invoice');
+    if (!sections) return;
+    const { id: _, ...as } = model.next('2026');
+    const document = issueGathered(sections, { ...as, ids: sections.map(() => model.newId()) });
+    for (const [index, section] of document.entries()) {
+      const of = found[index];
+      if (of) issued(model, world, section, of);
+    }
   });
 
 /** What is invoiced is what the statement says: nothing is left to ask for or to give back. */
@@ -168,7 +194,7 @@ function mustBeAsked(model: Model, world: World, drawn: number) {
 /** What a credit note gives back settles these invoices, and the rest is the payer's credit. */
 function creditedBy(
   model: Model,
-  found: Pick<NonNullable<ReturnType<typeof left>>, 'of'>,
+  found: Pick<Left, 'of'>,
   amount: bigint,
   invoices: Model['invoices'],
 ): Delta {
@@ -461,7 +487,7 @@ const steps = [
   drawn.map(add),
   drawn.map(moveCall),
   drawn.map(invoice),
-  drawn.map(invoice),
+  drawn.map(invoiceTogether),
   drawn.map(credit),
   drawn.map(takeBack),
   fc.tuple(drawn, amount, fc.boolean()).map((of) => pay(...of)),

@@ -58,6 +58,7 @@ export {
 export { type Drafting, draftInvoice, dueDay } from './draft.ts';
 export { EVENT_WORDS, type Happened, happened, type MoneyEvent } from './event.ts';
 export { type Block, blockOf, type Gated, mayLift, mayPlay } from './gate.ts';
+export { type DocumentSums, documentSums, gather, issueGathered } from './gathered.ts';
 export {
   type Invoice,
   type InvoiceDraft,

@@ -38,6 +38,8 @@ export interface Invoice {
   /** Place in its series: 1, 2, 3 … without a gap. */
   readonly ordinal: number;
   readonly number: string;
+  /** Its place among the sections of one document, 1, 2, 3 …, where several engagements stand under one number. */
+  readonly section?: number;
   readonly engagement: string;
   readonly title: string;
   readonly currency: Currency;
@@ -97,7 +99,10 @@ function tooLarge({ payer }: Billable): Refusal {
 }
 
 /** The invoice itself, under the next number of its series. The draft must be issuable. */
-export function issue(draft: InvoiceDraft, as: { id: string; series: string; ordinal: number }): Invoice {
+export function issue(
+  draft: InvoiceDraft,
+  as: { id: string; series: string; ordinal: number; section?: number },
+): Invoice {
   const { billable, days, ...kept } = draft;
   const { payer, taxes, net, tax, total } = billable;
   if (total <= 0n) throw new Error('an invoice of nothing was to be issued');

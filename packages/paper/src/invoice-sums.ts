@@ -49,9 +49,10 @@ function great(label: string, amount: bigint, reading: Reading): Sum {
 
 function sayTax({ name, rate, code, base }: InvoiceTax, reading: Reading): string {
   const { words, say } = reading;
-  const untaxed = words.untaxed[code];
-  if (rate === 0 && untaxed) return `${name}, ${untaxed}`;
-  return words.tax({ name, share: say.share(rate), base: figureOf(base, reading) });
+  const why = words.untaxed[code];
+  const on = figureOf(base, reading);
+  if (rate > 0 || !why) return words.tax({ name, share: say.share(rate), base: on });
+  return reading.invoice.taxes.length > 1 ? words.untaxedPart({ name, why, base: on }) : `${name}, ${why}`;
 }
 
 function sayInside({ name, rate, amount, base }: InvoiceTax, reading: Reading): string {

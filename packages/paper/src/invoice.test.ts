@@ -89,6 +89,21 @@ test.each([
   expect(read(laidOut({ ...recital, taxes }))).toContain(expected);
 });
 
+test('what is exempt beside what is taxed says on how much, and a rate finer than a hundredth of a per cent is whole', () => {
+  const taxes = [
+    { name: 'QST', rate: 997.5, code: 'S', inside: false, base: 40_000n, amount: 3990n },
+    { name: 'QST', rate: 0, code: 'E', inside: false, base: 1250n, amount: 0n, wording: 'Exempt: tuition' },
+  ];
+  const lines = read(laidOut({ ...recital, taxes }));
+  expect(lines).toEqual(
+    expect.arrayContaining([
+      'QST, 9.975\u00a0% of 400.00 | 39.90',
+      'QST, exempt, on 12.50 | 0.00',
+      'Exempt: tuition',
+    ]),
+  );
+});
+
 test('what was paid already is taken off what is to pay', () => {
   const lines = read(laidOut(recital, { standing: { paid: 10000n, owed: 31250n } }));
   expect(lines.slice(13, 16)).toEqual(['To pay | 412.50', 'Received | −100.00', 'Left to pay | £312.50']);
@@ -115,6 +130,14 @@ test('a difference from an earlier invoice shows its arithmetic and its amount a
   const page = read(laidOut({ ...recital, lines, total: 1500n }));
   expect(page).toContain('Rehearsal, changed | 15.00');
   expect(page).toContain('1.5 × 60.00 = 90.00; invoiced before 75.00');
+});
+
+test('a part of what a cancellation leaves shows what it is for and its amount alone', () => {
+  const arithmetic = '50\u00a0% × 50.00 = 25.00; of it for “premium” 5.00';
+  const lines = [line('Cancellation', 500n, { unit: 'part', arithmetic })];
+  const page = read(laidOut({ ...recital, lines, total: 500n }));
+  expect(page).toContain('Cancellation | 5.00');
+  expect(page).toContain(arithmetic);
 });
 
 test.each([

@@ -19,6 +19,8 @@ export interface Words {
   readonly beforeTax: string;
   readonly tax: (tax: { name: string; share: string; base: string }) => string;
   readonly untaxed: Untaxed;
+  /** Where other charges are taxed, on how much it is not. */
+  readonly untaxedPart: (tax: { name: string; why: string; base: string }) => string;
   readonly taxInside: (tax: { name: string; share: string; amount: string; base: string }) => string;
   readonly toPay: string;
   readonly received: string;
@@ -53,6 +55,7 @@ const en: Words = {
   amount: 'Amount',
   beforeTax: 'Before tax',
   tax: ({ name, share, base }) => `${name}, ${share} of ${base}`,
+  untaxedPart: ({ name, why, base }) => `${name}, ${why}, on ${base}`,
   untaxed: {
     Z: 'zero rate',
     E: 'exempt',
@@ -87,6 +90,7 @@ const en: Words = {
     soloist: ['soloist', 'soloists'],
     cost: ['', ''],
     difference: ['', ''],
+    part: ['', ''],
     engagement: ['', ''],
     limit: ['', ''],
     cancellation: ['', ''],

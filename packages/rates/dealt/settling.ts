@@ -9,6 +9,7 @@ import {
   clause,
   journeys,
   one,
+  type Part,
   pools,
   premiums,
   prices,
@@ -91,6 +92,14 @@ export const twoTaxes = fc
     clause('gst', 'tax', { name: 'GST', rate: one, inside }),
     clause('pst', 'tax', { name: 'PST', rate: other, inside, ...(onTop ? { onTopOf: ['gst'] } : {}) }),
   ]);
+
+/** No tax, one, or two: what is added grows with what it is on, and no charge has another rate. */
+export const taxes: Part = () =>
+  fc.oneof(
+    fc.constant([]),
+    taxed('per total').map((tax) => [tax]),
+    twoTaxes,
+  );
 
 export const deposit = share.map((of) =>
   clause('deposit', 'deposit', { of: { as: 'share', share: of }, due: [{ event: 'agreement', days: 3 }] }),

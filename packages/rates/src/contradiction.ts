@@ -2,20 +2,10 @@
 
 import { Refusal } from '@colla/refusal';
 import { apart, asksOfCalls, closer } from './fit.ts';
-import type { Phase, Rivalry } from './kind.ts';
-import {
-  eachOf,
-  excludes,
-  kindOf,
-  namesAlikeOf,
-  namesOf,
-  needsOf,
-  rivalryOf,
-  speaksOf,
-  waysOf,
-} from './kinds.ts';
-import { type Each, liesIn, sayEach } from './occasion.ts';
+import type { Rivalry } from './kind.ts';
+import { excludes, kindOf, namesAlikeOf, namesOf, needsOf, rivalryOf, speaksOf } from './kinds.ts';
 import type { Clause } from './tariff.ts';
+import { areAlternatives, notToBeWeighed, weighedTwice } from './weighing.ts';
 
 /** The first contradiction among clauses, or undefined. */
 export function contradiction(clauses: readonly Clause[]): Refusal | undefined {
@@ -151,76 +141,6 @@ function neverMeets({ id }: Clause, other: Clause, index: number): Refusal {
     { one: id, other: other.id },
     `/clauses/${index}/for`,
   );
-}
-
-/** A way of charging that charges nothing, or for longer than it is weighed for. */
-function notToBeWeighed(clauses: readonly Clause[]): Refusal | undefined {
-  for (const [index, clause] of clauses.entries()) {
-    const ways = waysOf(clause);
-    const named = clauses.filter(({ id }) => ways?.ways.some((ids) => ids.includes(id)));
-    for (const one of named) {
-      const why = whyNotWeighed(one, ways?.each ?? 'engagement');
-      if (why === undefined) continue;
-      return new Refusal(
-        'rates/contradiction',
-        `Clause “${clause.id}” cannot weigh “${one.id}”: ${why}`,
-        { clause: clause.id, one: one.id },
-        `/clauses/${index}/terms/ways`,
-      );
-    }
-  }
-  return undefined;
-}
-
-const CHARGING: readonly Phase[] = [
-  'coverage',
-  'rates',
-  'supplements',
-  'discounts',
-  'cancellation',
-  'limits',
-  'travel',
-];
-
-function whyNotWeighed(one: Clause, each: Each): string | undefined {
-  const { phases, title } = kindOf(one);
-  if (!CHARGING.some((phase) => phases[phase]))
-    return `it is a clause of the kind “${title}” and charges nothing. Name clauses that charge.`;
-  return liesIn(eachOf(one), each)
-    ? undefined
-    : `it charges ${sayEach(eachOf(one))}, and that is no part of one ${each}. Weigh them for the engagement.`;
-}
-
-/** A clause of which two others say whether it holds. */
-function weighedTwice(clauses: readonly Clause[]): Refusal | undefined {
-  const weighing = new Map<string, string>();
-  for (const [index, clause] of clauses.entries()) {
-    const { id } = clause;
-    for (const name of waysOf(clause)?.ways.flat() ?? []) {
-      const other = weighing.get(name);
-      if (other !== undefined)
-        return new Refusal(
-          'rates/contradiction',
-          `Clauses “${other}” and “${id}” contradict: both say whether “${name}” holds. Name it in one of them only.`,
-          { one: other, other: id },
-          `/clauses/${index}`,
-        );
-      weighing.set(name, id);
-    }
-  }
-  return undefined;
-}
-
-/** Whether only one of the two ever holds: they are different ways of charging, of which one is kept. */
-function areAlternatives(clauses: readonly Clause[]): (one: Clause, other: Clause) => boolean {
-  const choices = clauses.flatMap((clause) => waysOf(clause) ?? []);
-  const wayIn = (id: string, ways: readonly (readonly string[])[]) =>
-    ways.findIndex((ids) => ids.includes(id));
-  return (one, other) =>
-    choices.some(({ ways }) => {
-      const [way, another] = [wayIn(one.id, ways), wayIn(other.id, ways)];
-      return way >= 0 && another >= 0 && way !== another;
-    });
 }
 
 /** Two of a kind that a tariff can have once only for the same engagement. */

@@ -12,10 +12,11 @@ import { asksOfCalls, fitsCall, fitsEngagement } from './fit.ts';
 import { groupsOf } from './groups.ts';
 import { counts, hasFallen, type Item, itemOf } from './item.ts';
 import type { ClauseHead, Counting, Rivalry, Times } from './kind.ts';
-import { type Levy, taxSums } from './levy.ts';
+import { taxSums } from './levy.ts';
 import type { Line, Quantity } from './line.ts';
 import { Lineage, type Portion } from './lineage.ts';
 import type { Each, Occasion } from './occasion.ts';
+import type { Levy } from './tax-amount.ts';
 import type { Voice } from './voice.ts';
 import type { Chosen } from './ways.ts';
 

@@ -24,6 +24,8 @@ export interface Grant {
   readonly brought: number;
   readonly granted: number;
   readonly used: number;
+  /** Of what is used, what calls to come are to draw. */
+  readonly planned: number;
   readonly left: number;
   readonly lapsed: number;
   readonly passedOn: number;
@@ -41,6 +43,8 @@ export interface Drawn {
   readonly clause: string;
   readonly granted: number;
   readonly used: number;
+  /** Of what is used, what calls to come are to draw. */
+  readonly planned: number;
   readonly left: number;
   /** What earlier days, weeks, months or terms left, and later ones cannot use. */
   readonly lapsed: number;
@@ -67,9 +71,10 @@ export interface LineToOther extends Line {
   readonly payee: string;
 }
 
-/** One part of what a payer owes, due on a day of its own, or so many months after the first. Minor units. */
+/** One part of what a payer owes. Minor units. */
 export interface Instalment {
   readonly payer: string;
+  /** Its place from zero: due so many months after the first, unless it has a day of its own. */
   readonly month: number;
   readonly due?: readonly EventDay[];
   readonly amount: bigint;

@@ -1,7 +1,7 @@
 // Clauses in, statement out: what facts come to under a tariff, and why.
 
 export { menu } from './clauses/index.ts';
-export { wantedOn } from './clauses/late-score.ts';
+export { wantedOn } from './clauses/late-music.ts';
 export { type CurveStep, cancellationCurve, costAt } from './curve.ts';
 export { dueOn, sayDue } from './due.ts';
 export { exportTariff, FORMAT, importTariff, type TariffFile, tariffJsonSchema } from './exchange.ts';

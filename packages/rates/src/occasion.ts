@@ -1,10 +1,10 @@
 // How often something is owed: for each call, day, week, month or term in which there is one, or once for the whole.
 
-import { dayAt, mondayOf, Temporal, whenOf } from '@colla/calendar';
+import { dayAt, dayNumber, mondayOf, Temporal, whenOf } from '@colla/calendar';
 import type { Call } from '@colla/hours';
 import type { Facts } from './facts.ts';
 import { groupsOf } from './groups.ts';
-import { termOf } from './term.ts';
+import { termOn } from './term.ts';
 
 export const EACH = ['call', 'day', 'week', 'month', 'term', 'engagement'] as const;
 export type Each = (typeof EACH)[number];
@@ -15,18 +15,22 @@ export interface Occasion<T> {
   readonly of: T[];
 }
 
+/** When something is, as far as its occasion goes: that of a call, or a day. */
+type Place = Call | Temporal.PlainDate | undefined;
+
 /**
- * Sorts things into the occasions of their calls, in the order given. A week begins on its Monday, a month on
- * its first, both on the calendar of the call's place. What has no call, or lies
- * outside every term, belongs to the whole.
+ * Sorts things into the occasions of their calls or days, in the order given. A week begins on its Monday, a month on
+ * its first, both on the calendar of the call's place. What has neither call nor day, or lies outside every term,
+ * belongs to the whole.
  */
 export function occasions<T>(
   things: readonly T[],
   each: Each,
-  callOf: (thing: T) => Call | undefined,
+  placeOf: (thing: T) => Place,
   facts: Pick<Facts, 'terms'>,
 ): Occasion<T>[] {
-  const found = groupsOf(things, (thing) => occasionOf(callOf(thing), each, facts));
+  if (each === 'engagement') return things.length > 0 ? [{ of: [...things] }] : [];
+  const found = groupsOf(things, (thing) => occasionOf(placeOf(thing), each, facts));
   return [...found].map(([about, of]) => (about === undefined ? { of } : { about, of }));
 }
 
@@ -55,19 +59,26 @@ const BETWEEN: Readonly<Partial<Record<Each, Temporal.DurationLike>>> = {
   month: { months: 1 },
 };
 
-/** The word that tells a call's occasion from others of its kind; none for the whole, and outside every term. */
-export function occasionOf(
-  call: Call | undefined,
-  each: Each,
-  facts: Pick<Facts, 'terms'>,
-): string | undefined {
-  if (!call || each === 'engagement') return undefined;
-  if (each === 'call') return call.id;
-  if (each === 'term') return termOf(call, facts)?.name;
-  const { dayNumber } = whenOf(call.planned);
-  if (each === 'week') return dayAt(mondayOf(dayNumber));
-  const day = dayAt(dayNumber);
-  return each === 'day' ? day : day.slice(0, 7);
+/** The word that tells the occasion of a call or day from others of its kind; none for the whole. */
+export function occasionOf(place: Place, each: Each, facts: Pick<Facts, 'terms'>): string | undefined {
+  if (!place || each === 'engagement') return undefined;
+  if (!('planned' in place)) return occasionOn(dayNumber(place.toString()), each, facts);
+  return each === 'call' ? place.id : occasionOn(whenOf(place.planned).dayNumber, each, facts);
+}
+
+function occasionOn(on: number, each: Each, facts: Pick<Facts, 'terms'>): string | undefined {
+  switch (each) {
+    case 'term':
+      return termOn(on, facts)?.name;
+    case 'week':
+      return dayAt(mondayOf(on));
+    case 'month':
+      return dayAt(on).slice(0, 7);
+    case 'day':
+      return dayAt(on);
+    default:
+      return undefined;
+  }
 }
 
 /** Whether each occasion of one sort lies in one of another: a day in its week, but no week in one month. */

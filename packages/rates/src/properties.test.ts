@@ -8,7 +8,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { callArb, facts, instant, minutes, played, playedFacts } from '../dealt/facts.ts';
 import { asOf, cancelled, holds, price, sum } from '../dealt/holds.ts';
-import { deposit, descending, shared, tariff, taxed, uneven } from '../dealt/settling.ts';
+import { deposit, descending, shared, tariff, taxes, uneven } from '../dealt/settling.ts';
 import {
   certainly,
   clause,
@@ -121,7 +121,7 @@ describe('no minute', () => {
 });
 
 describe('a longer call', () => {
-  const growing = tariffWith(prices, pools, premiums, sums, one(taxed('per total')));
+  const growing = tariffWith(prices, pools, premiums, sums, taxes);
 
   it('never costs less', () => {
     holds([playedFacts, growing, fc.nat(), minutes(180)], (facts, tariff, which, more) => {
@@ -175,7 +175,7 @@ describe('hours covered', () => {
 });
 
 describe('cancelling with more notice', () => {
-  const falling = tariffWith(prices, pools, premiums, sums, certainly(descending), one(taxed('per total')));
+  const falling = tariffWith(prices, pools, premiums, sums, certainly(descending), taxes);
 
   const reasons = fc.constantFrom('other' as const, 'illness' as const);
 
@@ -204,7 +204,7 @@ describe('cancelling with more notice', () => {
 });
 
 describe('cancelling', () => {
-  const falling = tariffWith(prices, pools, premiums, uneven, one(taxed('per total')));
+  const falling = tariffWith(prices, pools, premiums, uneven, taxes);
 
   it('never costs more than playing, whichever calls fall', () => {
     holds([playedFacts, falling, instant, fc.nat()], (facts, tariff, at, which) => {
@@ -232,15 +232,7 @@ describe('an unrelated call', () => {
 });
 
 describe('the order in which clauses are written', () => {
-  const poolless = tariffWith(
-    prices,
-    premiums,
-    sums,
-    journeys,
-    one(descending),
-    one(taxed('per total')),
-    one(deposit),
-  );
+  const poolless = tariffWith(prices, premiums, sums, journeys, one(descending), taxes, one(deposit));
 
   it('changes no total, where no two draw on the same calls', () => {
     holds([facts, poolless, fc.integer()], (facts, tariff, seed) => {

@@ -59,6 +59,20 @@ describe.each(databases)('$name', (database) => {
     expect((await load(invoice.id))?.invoice).toStrictEqual(invoice);
   });
 
+  test('a tax of 9.975 % comes back as finely, with what has to be said beside it', async () => {
+    const { home, soloist, engagement, load } = await billed();
+    const one = draft(engagement, { home, soloist });
+    const [tax] = one.billable.taxes;
+    if (!tax) throw new Error('no tax is on the invoice');
+    // 9.975 % of 150.00 is 14.9625, so 14.96
+    const fine = { ...tax, rate: 997.5, amount: 1496n, wording: 'As the law of the place asks' };
+    const billable = { ...one.billable, taxes: [fine], tax: 1496n, total: one.billable.net + 1496n };
+    const invoice = await trial.store.within(home.id, (books) =>
+      books.issueInvoice({ ...one, billable }, { id: newId(), series: '2026' }),
+    );
+    expect((await load(invoice.id))?.invoice.taxes).toStrictEqual([fine]);
+  });
+
   test('fifty who issue at once get one to fifty without a gap, although every fifth thinks better of it', async () => {
     const { issue, home } = await billed();
     const asks = Array.from({ length: 62 }, (_, n) =>

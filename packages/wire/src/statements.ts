@@ -97,8 +97,10 @@ export const statement = z.object({
       clause: z.string(),
       due,
       gate: z.boolean(),
-      /** Monthly parts, the first due on the day itself. */
-      instalments: z.array(z.object({ payer: z.string(), month: z.int(), amount })),
+      /** Monthly parts, the first due on the day itself, or parts with days of their own. */
+      instalments: z.array(z.object({ payer: z.string(), month: z.int(), due: due.optional(), amount })),
+      /** The share (basis points) that may be taken off what is paid by the earliest of some days. */
+      early: z.object({ share: z.int(), until: due }).optional(),
     })
     .optional(),
   entitlements: z.array(
@@ -106,6 +108,8 @@ export const statement = z.object({
       clause: z.string(),
       granted: z.int(),
       used: z.int(),
+      /** Of what is used, what calls to come are to draw. */
+      planned: z.int(),
       left: z.int(),
       lapsed: z.int(),
       occasions: z.object({ granted: z.int(), used: z.int() }).optional(),
@@ -120,6 +124,7 @@ export const statement = z.object({
           brought: z.int(),
           granted: z.int(),
           used: z.int(),
+          planned: z.int(),
           left: z.int(),
           lapsed: z.int(),
           passedOn: z.int(),
@@ -215,8 +220,17 @@ function showDeposit({ refundable, ...of }: DepositDue, text: Text): NonNullable
 }
 
 function showPaymentTerms(of: PaymentDue, text: Text): NonNullable<StatementJson['payment']> {
-  const instalments = of.instalments.map((part) => ({ ...part, amount: text(part.amount) }));
-  return { ...of, due: [...of.due], instalments };
+  const { due, early, instalments, ...rest } = of;
+  return {
+    ...rest,
+    due: [...due],
+    instalments: instalments.map(({ due, amount, ...part }) => ({
+      ...part,
+      ...(due ? { due: [...due] } : {}),
+      amount: text(amount),
+    })),
+    ...(early ? { early: { ...early, until: [...early.until] } } : {}),
+  };
 }
 
 /** What lines name a call, journey or cost by, where whoever asks has a name for it. */

@@ -243,6 +243,7 @@ export const engagements = words({
   costWhat: 'What it was for',
   amount: 'Amount',
   removeCost: 'Take out the cost “{what}”',
+  costSpent: 'spent on {day}, as it was entered; the statement says whether it is passed on',
   costKept: 'The cost is kept.',
   removed: 'It is taken out.',
 

@@ -4,6 +4,7 @@ import { words } from './words.ts';
 export const season = words({
   title: 'Season',
   what: 'the season',
+  why: 'why it is so much',
   span: { one: '{from} to {to}, {count} week', other: '{from} to {to}, {count} weeks' },
   pick: 'Season',
   name: 'Name a season',

@@ -33,7 +33,6 @@ export const statements = words({
   instalments: { one: 'In one part', other: 'In {count} parts' },
   instalment: 'Part {number}',
   payment: 'When it is due',
-  gate: 'What is not paid by then is not played.',
   covered: 'Hours covered',
   granted: 'Covered',
   used: 'Used',

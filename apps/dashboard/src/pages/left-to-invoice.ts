@@ -5,7 +5,7 @@ import { engagements as say } from '../catalogue/engagements.ts';
 import { invoices as sayInvoices } from '../catalogue/invoices.ts';
 import { partsOf, type Reckoned } from '../features/statements/reckoning.ts';
 import { payerWhy } from '../features/statements/whys.ts';
-import { addedUp, type Why } from '../ui/index.ts';
+import { summed, takenOff, type Why } from '../ui/index.ts';
 
 export function leftWhy(
   { payer, total }: StatementAnswerJson['toInvoice'][number],
@@ -21,14 +21,13 @@ export function leftWhy(
     .map((part): Why => ({ ...payerWhy(part, of), what: say('byStatement') }));
   const asked = invoices
     .filter((invoice) => invoice.payer === payer)
-    .map(
-      (invoice): Why => ({
-        what: sayInvoices('one', { number: invoice.number }),
-        amount: `-${invoice.total}`,
+    .map(({ id, number, total: amount }) =>
+      takenOff({
+        what: sayInvoices('one', { number }),
+        amount,
         currency,
-        more: { to: `/invoices/${invoice.id}`, label: sayInvoices('seeInvoice') },
+        more: { to: `/invoices/${id}`, label: sayInvoices('seeInvoice') },
       }),
     );
-  const parts = [...owed, ...asked];
-  return { ...sum, arithmetic: addedUp(parts, sum), parts };
+  return summed(sum, [...owed, ...asked]);
 }

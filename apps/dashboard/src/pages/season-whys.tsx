@@ -7,21 +7,19 @@ import { season as say } from '../catalogue/season.ts';
 import { pricedBy } from '../features/engagements/priced.ts';
 import { owedWhy } from '../features/invoices/whys.ts';
 import { isSome, type OwedPart, summedUp } from '../features/season/sums.ts';
-import type { Earning, Explained, Which } from '../features/season/whys.tsx';
+import type { Earning, Which } from '../features/season/whys.ts';
 import type { Reckoned } from '../features/statements/reckoning.ts';
 import { lineWhy } from '../features/statements/whys.ts';
-import { addedUp, Shown, type Why, WhyView } from '../ui/index.ts';
+import { Shown, summed, type Why, WhyView } from '../ui/index.ts';
 import { leftWhy } from './left-to-invoice.ts';
 
-export const EXPLAINED: Explained = {
-  owing: (part, which) =>
-    which === 'toInvoice' || which === 'beyond' ? (
-      <LeftToInvoice part={part} which={which} />
-    ) : (
-      <OwedInvoices part={part} which={which} />
-    ),
-  earning: (earning) => <Earned earning={earning} />,
-};
+export function Owing({ part, which }: { part: OwedPart; which: Which }) {
+  return which === 'toInvoice' || which === 'beyond' ? (
+    <LeftToInvoice part={part} which={which} />
+  ) : (
+    <OwedInvoices part={part} which={which} />
+  );
+}
 
 /** The invoices to one payer on which something is owed: what each asks for, less what came in. */
 function OwedInvoices({ part, which }: { part: OwedPart; which: Which }) {
@@ -58,7 +56,7 @@ function LeftToInvoice({ part, which }: { part: OwedPart; which: Which }) {
 }
 
 /** The lines of the statement that were earned. */
-function Earned({ earning }: { earning: Earning }) {
+export function EarnedLines({ earning }: { earning: Earning }) {
   return (
     <Priced id={earning.engagement}>
       {(of) =>
@@ -115,5 +113,5 @@ function Parts({ engagement, parts }: { engagement: EngagementWholeJson; parts: 
     engagement.currency,
   );
   const whole = { what: engagement.title, amount, currency: engagement.currency };
-  return <WhyView why={{ ...whole, arithmetic: addedUp(parts, whole), parts, more }} />;
+  return <WhyView why={{ ...summed(whole, parts), more }} />;
 }

@@ -19,7 +19,7 @@ import { todayIn } from '../local-time.ts';
 import { sayDay } from '../locale.ts';
 import { Button, ButtonLink, Choice, Dialog, Empty, Page, Part, Shown } from '../ui/index.ts';
 import './season.css';
-import { EXPLAINED } from './season-whys.tsx';
+import { EXPLAINED } from './season-explained.tsx';
 
 export function Screen({ id }: { id?: string | undefined }) {
   const [naming, setNaming] = useState(false);

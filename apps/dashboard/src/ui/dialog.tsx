@@ -35,6 +35,8 @@ export function Dialog({ title, onClose, gone, children }: DialogProps) {
       className="dialog"
       aria-labelledby={id}
       onCancel={(event) => {
+        // A sheet that was opened from within this one is closed by itself.
+        if (event.target !== event.currentTarget) return;
         event.preventDefault();
         onClose();
       }}

@@ -17,4 +17,4 @@ export { useStatus, WithStatus } from './status.tsx';
 export { Stave } from './stave.tsx';
 export { type Column, Table } from './table.tsx';
 export { DayField, TimeField } from './time-field.tsx';
-export { addedUp, sayFact, type Why, whyText } from './why.ts';
+export { sayFact, summed, takenOff, type Why, whyText } from './why.ts';

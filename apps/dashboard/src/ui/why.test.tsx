@@ -5,7 +5,7 @@ import { beforeEach, expect, test } from 'vitest';
 import { speakIn } from '../locale.ts';
 import { Amount } from './amount.tsx';
 import { AmountLine, WhyView } from './amount-line.tsx';
-import { aboutOnly, addedUp, sayFact, type Why, whyText } from './why.ts';
+import { aboutOnly, addedUp, sayFact, takenOff, type Why, whyText } from './why.ts';
 
 beforeEach(() => speakIn('en-GB'));
 
@@ -50,6 +50,11 @@ test.each([
 ])('%j are added up to %s in one row where that can be read', (amounts, amount, row) => {
   const parts = amounts.map((amount) => ({ amount }));
   expect(addedUp(parts, { amount, currency: 'GBP' })).toBe(row);
+});
+
+test('what is taken off has the other sign, and nought has none', () => {
+  const signed = (amount: string) => takenOff({ ...total, amount }).amount;
+  expect(['75.00', '-10.00', '0.00'].map(signed)).toEqual(['-75.00', '10.00', '0.00']);
 });
 
 test.each([

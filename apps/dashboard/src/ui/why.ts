@@ -57,6 +57,17 @@ export function addedUp(parts: readonly Pick<Why, 'amount'>[], total: Pick<Why, 
   return `${row.join(' ')} = ${figure(total.amount)}`;
 }
 
+/** An amount that is put together from others. */
+export function summed(total: Why, parts: readonly Why[]): Why {
+  return { ...total, arithmetic: addedUp(parts, total), parts };
+}
+
+/** The same amount taken off: with the other sign. Nought has none. */
+export function takenOff(why: Why): Why {
+  if (why.amount.startsWith('-')) return { ...why, amount: why.amount.slice(1) };
+  return /[1-9]/.test(why.amount) ? { ...why, amount: `-${why.amount}` } : why;
+}
+
 /** What the one thing is that an amount is for, without the words that name the amount already: “Tue 3 Mar”. */
 export function aboutOnly({ what, about = [] }: Pick<Why, 'what' | 'about'>): string | undefined {
   const [only, ...others] = about;

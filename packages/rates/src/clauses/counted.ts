@@ -1,4 +1,5 @@
-// What a fixed fee may count over the programme, its soloists and its holds, and not over calls.
+// What a fixed fee may count over the programme, its soloists, its holds and the costs that were told (nights, copies),
+// and not over calls.
 
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
@@ -10,7 +11,15 @@ import type { ClauseHead } from '../kind.ts';
 import { sayRange } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
 
-export const COUNTED = ['work', 'requested work', 'minute of music', 'page', 'soloist', 'hold'] as const;
+export const COUNTED = [
+  'work',
+  'requested work',
+  'minute of music',
+  'page',
+  'soloist',
+  'hold',
+  'cost',
+] as const;
 export type Counted = (typeof COUNTED)[number];
 
 /** Whether a fee is for what is counted, and not for calls. */
@@ -40,7 +49,7 @@ export type Works = z.output<typeof worksSchema>;
 /** How many there are, and the names of what was counted. */
 export function counted(
   each: Counted,
-  works: Works | undefined,
+  { works, named }: { works?: Works | undefined; named?: readonly string[] | undefined },
   { facts }: Desk,
   clause: ClauseHead,
 ): { count: number; names: readonly string[] } {
@@ -51,6 +60,10 @@ export function counted(
         call.standing.is === 'held' && !counts(call, facts.offered) && fitsCall(clause.for, call, facts),
     );
     return { count: held.length, names: held.map(({ label, kind }) => label ?? kind) };
+  }
+  if (each === 'cost') {
+    const told = facts.costs.filter(({ what }) => !named || named.includes(what));
+    return { count: told.length, names: told.map(({ what }) => what) };
   }
   const these = facts.programme.filter((work) => isOneOf(work, each, works));
   const names = these.map(({ title }) => title);

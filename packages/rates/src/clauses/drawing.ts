@@ -29,6 +29,8 @@ export interface Drawing {
   readonly brought: number;
   readonly granted: number;
   readonly used: number;
+  /** Of what is used, what calls to come are to draw. */
+  readonly planned: number;
   readonly left: number;
   readonly lapsed: number;
   readonly passedOn: number;
@@ -50,19 +52,29 @@ export function drawAll(
   return all.map(({ about, of }, index): Drawing => {
     const granted = terms.minutes ?? Number.POSITIVE_INFINITY;
     const taken = drawOne(of, brought + granted, terms);
-    const used = taken.reduce((sum, { minutes }) => sum + minutes, 0);
+    const used = minutesOf(taken);
     const rest = terms.minutes === undefined ? 0 : brought + terms.minutes - used;
     const drawing = {
       ...(about === undefined ? {} : { about }),
       brought,
       granted: terms.minutes ?? used,
       used,
+      planned: minutesOf(taken.filter(({ call }) => isToCome(call))),
       ...restOf(rest, { rollsOver: terms.rollsOver, isLost, isLast: index === all.length - 1 }),
       taken,
     };
     brought = drawing.passedOn;
     return drawing;
   });
+}
+
+function minutesOf(taken: readonly Taken[]): number {
+  return taken.reduce((sum, { minutes }) => sum + minutes, 0);
+}
+
+/** Whether a call is neither played nor fallen yet. */
+export function isToCome({ standing }: Call): boolean {
+  return standing.is === 'agreed' || standing.is === 'held';
 }
 
 /** What becomes of what an occasion leaves. */

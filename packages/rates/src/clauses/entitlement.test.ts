@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Given } from '../given.ts';
-import { priced } from '../priced.ts';
-import type { WrittenClause } from '../tariff.ts';
+import { priced, tariffOf } from '../priced.ts';
+import { sentencesOf, type WrittenClause } from '../tariff.ts';
 
 const covered = (terms: object): WrittenClause => ({
   id: 'covered',
@@ -42,6 +42,19 @@ describe('hours covered in all', () => {
       'Mock exam on 9 March 2026 draws 20 min, which leaves 100 min.',
       'Rehearsal on 2 March 2026 draws 1 h, which leaves 40 min.',
       'Left: 40 min.',
+    ]);
+  });
+
+  it('tell what is drawn from what is only planned: an hour played, and one to come', () => {
+    const facts = { calls: ['rehearsal 60 on 2026-03-02', 'rehearsal 60 on 2027-03-03, agreed'] };
+    expect(told({ minutes: 150 }, facts)).toEqual([
+      'Granted: 2.5 h.',
+      'Rehearsal on 2 March 2026 draws 1 h, which leaves 1.5 h.',
+      'Rehearsal on 3 March 2027 is to draw 1 h, which leaves 0.5 h.',
+      'Left: 0.5 h.',
+    ]);
+    expect(priced([covered({ minutes: 150 }), hours], facts).entitlements).toMatchObject([
+      { used: 120, planned: 60, left: 30, grants: [{ used: 120, planned: 60 }] },
     ]);
   });
 
@@ -122,6 +135,30 @@ describe('calls covered', () => {
       'Left: 1.5 h.',
     ]);
   });
+});
+
+it.each<[string, WrittenClause]>([
+  [
+    'The payer covers 2 calls in all, of recitals and juries, juries first; what lies beyond is charged by the other clauses.',
+    { ...covered({ calls: 2, first: ['jury'] }), for: { calls: ['recital', 'jury'] } },
+  ],
+  [
+    'The payer covers one call each term, up to half an hour; what lies beyond is charged by the other clauses.',
+    covered({ calls: 1, minutes: 30, each: 'term' }),
+  ],
+  [
+    'The payer covers one hour of calls each week; what one week leaves serves the next; what lies beyond is charged by the other clauses.',
+    covered({ minutes: 60, each: 'week', rollsOver: true }),
+  ],
+])('an entitlement says “%s”', (said, clause) => {
+  expect(sentencesOf(tariffOf([clause]), 'en-GB')[0]?.sentence).toBe(said);
+});
+
+it('hours covered for others than this soloist are on no statement of theirs', () => {
+  const strings: WrittenClause = { ...covered({ minutes: 120 }), for: { instruments: ['violin'] } };
+  expect(
+    priced([strings, hours], { calls: ['lesson 60'], soloist: { instrument: 'flute' } }).entitlements,
+  ).toEqual([]);
 });
 
 it('hours that late music has lost are granted and lost, and nothing draws on them', () => {

@@ -117,6 +117,7 @@ function draw(terms: Terms, desk: Desk, clause: ClauseHead): void {
     clause: clause.id,
     granted,
     used,
+    planned: sum((of) => of.planned),
     left: granted - used - lapsed,
     lapsed,
     draws,
@@ -170,6 +171,6 @@ function sayCovered({ minutes, calls, each }: Terms, said: { voice: Voice; for: 
   if (calls === undefined)
     return each === 'call' ? `up to ${length} each of ${what}` : `${length} of ${what} ${anew}`;
   const count = calls === 1 ? 'one call' : `${calls} calls`;
-  const of = what === 'calls' ? '' : ` (${what})`;
+  const of = what === 'calls' ? '' : `, of ${what}`;
   return `${count} ${anew}${of}${length ? `, up to ${length}${calls === 1 ? '' : ' together'}` : ''}`;
 }

@@ -15,7 +15,7 @@ import { stretches } from './further.ts';
 
 /** The price of the one that comes after so many. */
 function priceAfter(many: number, { price, further }: FixedTerms): bigint {
-  return stretches(many, many + 1, price, further)[0]?.price ?? price;
+  return further.findLast(({ after }) => many >= after)?.price ?? price;
 }
 
 /** The calls it is to price, each after those before it of the same day, week, month or term, or of all. */
@@ -118,7 +118,7 @@ function chargeFee(fee: Omit<Charge, 'quantity'>, { and }: FixedTerms, desk: Des
 
 /** Owed where the engagement leaves anything to pay: for an engagement that fell in time nothing is prepared. */
 export function priceCounted(terms: FixedTerms, each: Counted, desk: Desk, clause: ClauseHead): void {
-  const { count, names } = counted(each, terms.works, desk, clause);
+  const { count, names } = counted(each, terms, desk, clause);
   if (!desk.stands || !fitsEngagement(clause.for, desk.facts)) return;
   const what = terms.what ?? capital(each === 'minute of music' ? each : plural(each));
   for (const stretch of stretches(0, count, terms.price, terms.further))
@@ -126,9 +126,12 @@ export function priceCounted(terms: FixedTerms, each: Counted, desk: Desk, claus
       category: 'other',
       what: stretch.after === undefined ? what : `${what}, beyond ${stretch.after}`,
       ...(stretch.after === undefined ? {} : { about: `${stretch.after}` }),
-      facts: names.length > 0 ? [{ name: each === 'hold' ? 'holds' : 'works', value: names.join('; ') }] : [],
+      facts: names.length > 0 ? [{ name: LISTED[each] ?? 'works', value: names.join('; ') }] : [],
       quantity: { count: stretch.count, of: 1 },
       unit: each,
       rate: stretch.price,
     });
 }
+
+/** What the names of what was counted are names of; works where nothing is said. */
+const LISTED: Readonly<Partial<Record<Counted, string>>> = { hold: 'holds', cost: 'costs' };

@@ -53,6 +53,13 @@ const schema = perCurrency((currency) =>
       .default(false)
       .meta({ title: 'Also where there is none, from the first to the last' }),
     works: worksSchema.optional().meta({ title: 'Only these works' }),
+    named: z
+      .array(z.string().trim().min(1).max(120))
+      .min(1)
+      .max(40)
+      .readonly()
+      .optional()
+      .meta({ title: 'Only costs named' }),
     band: bandField(currency),
   }),
 );
@@ -158,6 +165,12 @@ export const fixed = clauseKind({
       owed: '240.00',
     },
     {
+      case: 'Two nights away, with 24.00 for meals each, whatever the nights themselves cost',
+      terms: { price: '24.00', each: 'cost', named: ['Night'], what: 'Meals' },
+      given: { costs: ['Night 95.00', 'Night 80.00', 'Score 12.00'] },
+      owed: '48.00',
+    },
+    {
       case: 'Each rehearsal is a tenth of the recital of 350.00: two are 70.00',
       for: { calls: ['rehearsal'] },
       terms: { price: '0.00', and: { share: 1000, of: ['recital'] } },
@@ -175,8 +188,8 @@ export const fixed = clauseKind({
 });
 
 /** What is counted, and anew for what, must go together. */
-function countingContradictions({ each, within, further, through, works }: Terms): string[] {
-  const ofWorks = isCounted(each) && each !== 'soloist' && each !== 'hold';
+function countingContradictions({ each, within, further, through, works, named }: Terms): string[] {
+  const ofWorks = isCounted(each) && each !== 'soloist' && each !== 'hold' && each !== 'cost';
   return [
     ...(further.length > 0 && each === 'engagement'
       ? ['There is one fee for the engagement and none further: charge it for each call, day or work.']
@@ -194,6 +207,9 @@ function countingContradictions({ each, within, further, through, works }: Terms
       ? [
           'Only days, weeks and months lie between others: charge it for one of them, or leave out those without calls.',
         ]
+      : []),
+    ...(named && each !== 'cost'
+      ? ['Costs are named, but something else is counted: charge it for each cost.']
       : []),
     ...(works && !ofWorks
       ? ['Works are chosen, but something else is counted: charge it for each work, page or minute of music.']
@@ -233,10 +249,13 @@ function sayThrough({ through, each }: Terms): string {
 
 function subject(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
   const { voice } = said;
-  const { price, each, what, works, and } = terms;
+  const { price, each, what, works, named, and } = terms;
   const amount = sayAmount(terms, voice);
   if (each === 'engagement' || isCounted(each)) {
-    const unit = each === 'engagement' ? sayEach(each) : `for each ${each}${sayWorks(works, voice)}`;
+    const unit =
+      each === 'engagement'
+        ? sayEach(each)
+        : `for each ${each}${sayWorks(works, voice)}${sayNamed(named, voice)}`;
     return `${capital(what ?? 'fee')}${sayConditions(said.for, voice)}: ${amount} ${unit}`;
   }
   const calls = sayCalls(said.for, voice);
@@ -248,4 +267,8 @@ function sayAmount({ price, and }: Terms, voice: Voice): string {
   if (!and) return voice.money(price);
   const share = `${voice.share(and.share)} of ${sayCharges(and.of, voice)}`;
   return price === 0n ? share : `${voice.money(price)} and ${share}`;
+}
+
+function sayNamed(named: readonly string[] | undefined, voice: Voice): string {
+  return named ? ` named ${voice.either(named.map((name) => `“${name}”`))}` : '';
 }

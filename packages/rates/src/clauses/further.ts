@@ -39,6 +39,7 @@ export function stretches(
   first: bigint,
   further: readonly Further[],
 ): Stretch[] {
+  if (further.length === 0) return until > from ? [{ count: until - from, price: first }] : [];
   return [{ after: 0, price: first }, ...further].flatMap(({ after, price }, index) => {
     const next = further[index]?.after ?? Number.POSITIVE_INFINITY;
     const count = Math.min(until, next) - Math.max(from, after);

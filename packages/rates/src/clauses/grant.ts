@@ -5,7 +5,7 @@ import type { Draw, Grant } from '../findings.ts';
 import type { Each } from '../occasion.ts';
 import { capital } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
-import type { Drawing, Taken } from './drawing.ts';
+import { type Drawing, isToCome, type Taken } from './drawing.ts';
 
 /** As far as its words depend on them. */
 interface Terms {
@@ -77,7 +77,8 @@ function sayDraw(one: Taken, place: number, { minutes, calls }: Terms, voice: Vo
     minutes === undefined ? '' : `, which leaves ${one.left === 0 ? 'nothing' : voice.minutes(one.left)}`;
   const counted = calls === undefined ? '' : ` (call ${place} of ${calls})`;
   const beyond = one.minutes < one.needed ? `; beyond it: ${voice.minutes(one.needed - one.minutes)}` : '';
-  return `${callOf(one, voice)} draws ${took}${counted}${left}${beyond}.`;
+  const draws = isToCome(one.call) ? 'is to draw' : 'draws';
+  return `${callOf(one, voice)} ${draws} ${took}${counted}${left}${beyond}.`;
 }
 
 function sayMissed(one: Taken, { calls, inARow = 0 }: Terms, voice: Voice): string {

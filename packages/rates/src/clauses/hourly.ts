@@ -57,8 +57,11 @@ export const hourly = clauseKind({
   counts: countingOf,
   phases: {
     rates: (terms, desk, clause) => {
-      for (const { of } of occasions(desk.toPrice(clause), terms.each, ({ call }) => call, desk.facts))
-        priceTogether(of, terms, desk, clause);
+      const items = desk.toPrice(clause);
+      if (terms.each === 'call') for (const item of items) priceTogether([item], terms, desk, clause);
+      else
+        for (const { of } of occasions(items, terms.each, ({ call }) => call, desk.facts))
+          priceTogether(of, terms, desk, clause);
     },
   },
   examples: [

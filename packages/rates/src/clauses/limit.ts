@@ -12,12 +12,10 @@ import type { Voice } from '../voice.ts';
 const schema = perCurrency((currency) =>
   z.strictObject({
     what: wordsField('Called').default('Limit'),
-    on: z
-      .array(z.string().min(1))
-      .min(1)
-      .readonly()
-      .optional()
-      .meta({ title: 'What these clauses charge (everything, for the engagement, where none is named)' }),
+    on: z.array(z.string().min(1)).min(1).readonly().optional().meta({
+      title: 'What these clauses charge (everything, for the engagement, where none is named)',
+      unit: 'clause',
+    }),
     each: z.enum(EACH).default('engagement').meta({ title: 'For each' }),
     least: amountField(currency, 'At least').optional(),
     most: amountField(currency, 'At most').optional(),
@@ -77,6 +75,13 @@ export const limit = clauseKind({
       owed: '10.00',
     },
     {
+      case: 'Mileage is 40.00 a day at most: 60 and 50 km at 0.50 on one day are 55.00, the 70 of the next 35.00',
+      terms: { on: ['way'], each: 'day', most: '40.00' },
+      given: { legs: ['60 km', '50 km', '70 km on 2026-03-03'] },
+      with: [{ id: 'way', kind: 'travel', for: {}, terms: { perUnit: '0.50' } }],
+      owed: '-15.00',
+    },
+    {
       case: 'The fee of 61.25 is rounded up to the next 5.00',
       terms: { what: 'Rounded', on: ['hours'], rounded: { to: '5.00' } },
       given: { calls: ['rehearsal 105'] },
@@ -118,13 +123,13 @@ function rank({ each, on, most }: Terms): number {
   return EACH.indexOf(each) * 4 + (on ? 0 : 2) + (most === undefined ? 0 : 1);
 }
 
-/** Each payer's part is held for itself; a line for several calls belongs to the occasion of its first. */
+/** Each payer's part is held for itself; a line for several calls belongs to the occasion of its first, a journey to its day. */
 function hold(terms: Terms, desk: Desk, clause: ClauseHead): void {
   const portions = desk.portionsOf(clause, terms.on);
   for (const payer of new Set(portions.map(({ line }) => line.payer))) {
     const theirs = portions.filter(({ line }) => line.payer === payer);
-    const callOf = ({ line }: Portion) => desk.item(line.calls[0])?.call;
-    const found = occasions(theirs, terms.each, callOf, desk.facts);
+    const placeOf = ({ line }: Portion) => desk.item(line.calls[0])?.call ?? line.on;
+    const found = occasions(theirs, terms.each, placeOf, desk.facts);
     for (const { about, of } of terms.through ? withThoseBetween(found, terms.each) : found) {
       const at = about === undefined ? payer : `${payer}:${about}`;
       holdOne(of, { payer, about: at }, terms, desk, clause);

@@ -129,7 +129,7 @@ function stagesOf(stages: NonNullable<Terms['stages']>, { due }: Terms, desk: De
       total,
       all.map(({ share }) => share),
     );
-    return all.map(({ due }, index) => ({ payer, month: 0, due, amount: amounts[index] ?? 0n }));
+    return all.map(({ due }, month) => ({ payer, month, due, amount: amounts[month] ?? 0n }));
   });
 }
 

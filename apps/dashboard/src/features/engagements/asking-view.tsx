@@ -4,7 +4,7 @@ import { granted } from '@colla/refusal';
 import type { EngagementWholeJson } from '@colla/wire';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { sayDay, sayFigure } from '../../locale.ts';
-import { AmountLine, addedUp, sayFact, type Why } from '../../ui/index.ts';
+import { AmountLine, sayFact, summed, type Why } from '../../ui/index.ts';
 import type { Asking } from './asking.ts';
 import { callNames } from './names.ts';
 
@@ -22,7 +22,6 @@ export function AskingView({ asking, engagement }: AskingViewProps) {
     currency: code,
   };
   const lines = [...parts.lines, ...parts.taxes];
-  const summed = [...parts.lines, ...parts.added];
   return (
     <div>
       <ul className="engagement-asked">
@@ -33,7 +32,7 @@ export function AskingView({ asking, engagement }: AskingViewProps) {
           </li>
         ))}
         <li className="whole">
-          <AmountLine why={{ ...total, arithmetic: addedUp(summed, total), parts: summed }} />
+          <AmountLine why={summed(total, [...parts.lines, ...parts.added])} />
         </li>
       </ul>
       <p className="aside">{say('willBeDue', { day: sayDay(asking.dueOn) })}</p>

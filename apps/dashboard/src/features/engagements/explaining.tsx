@@ -4,7 +4,7 @@ import { toDecimal } from '@colla/money';
 import type { Statement, Tariff } from '@colla/rates';
 import type { EngagementWholeJson, OrganisationJson } from '@colla/wire';
 import { createContext, type ReactNode, use } from 'react';
-import { Amount, addedUp, type Why, WhyView } from '../../ui/index.ts';
+import { Amount, summed, takenOff, type Why, WhyView } from '../../ui/index.ts';
 import { type Priced, pricedHere } from './priced.ts';
 
 /** How the page explains a statement, and what cancelling everything would leave of it. */
@@ -70,9 +70,8 @@ export function DifferenceAmount({ what, of, less, names, under, said = false }:
   const { currency } = of;
   const difference = { what, amount: toDecimal(of.total - less.total, currency), currency };
   const later = () => {
-    const off = { ...whole(less), what: names[1], amount: toDecimal(-less.total, currency) };
-    const parts = [{ ...whole(of), what: names[0] }, off];
-    return <WhyView why={{ ...difference, arithmetic: addedUp(parts, difference), parts }} />;
+    const parts = [{ ...whole(of), what: names[0] }, takenOff({ ...whole(less), what: names[1] })];
+    return <WhyView why={summed(difference, parts)} />;
   };
   return <Amount why={{ ...difference, later }} said={said} />;
 }

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { sayDay } from '../../locale.ts';
-import { Button, Figure, Part, ProblemNote, useStatus } from '../../ui/index.ts';
+import { Amount, Button, Part, ProblemNote, useStatus } from '../../ui/index.ts';
 import { CostDialog } from './cost-dialog.tsx';
 import './engagement.css';
 import { LegDialog } from './leg-dialog.tsx';
@@ -56,7 +56,14 @@ export function Journeys({ engagement, today, open }: JourneysProps) {
             <span>
               {sayDay(cost.on, 'weekday')}, {cost.what}
             </span>
-            <Figure amount={cost.amount} currency={currency} />
+            <Amount
+              why={{
+                what: cost.what,
+                amount: cost.amount,
+                currency,
+                facts: [say('costSpent', { day: sayDay(cost.on) })],
+              }}
+            />
             {open && (
               <Button
                 kind="quiet"

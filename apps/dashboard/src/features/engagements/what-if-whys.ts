@@ -4,7 +4,7 @@ import { toDecimal } from '@colla/money';
 import type { LateCharge } from '@colla/rates';
 import { headWord } from '../../catalogue/engagements.ts';
 import { whatIf as say } from '../../catalogue/what-if.ts';
-import { addedUp, type Why } from '../../ui/index.ts';
+import { summed, takenOff, type Why } from '../../ui/index.ts';
 import type { Case } from './what-if.ts';
 import { partsOf } from './what-if-moments.ts';
 
@@ -26,7 +26,7 @@ export function caseWhy(of: Case, whole: WholeWhy, sentenceOf: (clause: string) 
   const charges = of.charges.map((charge) => chargeWhy(charge, currency, sentenceOf(charge.clause)));
   const parts = [{ ...statement, what: say('statement') }, ...charges];
   const total = { what, amount: toDecimal(of.total, currency), currency };
-  return { ...total, arithmetic: addedUp(parts, total), parts };
+  return summed(total, parts);
 }
 
 function chargeWhy(
@@ -47,13 +47,10 @@ function chargeWhy(
 /** What a case costs more, or less, than if all goes as agreed. */
 export function differenceWhy(of: Case, stands: Case, whyOf: (of: Case) => Why): Why {
   const { currency } = of.statement;
-  const [then, agreed] = [whyOf(of), whyOf(stands)];
-  const off = { ...agreed, amount: toDecimal(-stands.total, currency) };
   const difference = {
     what: say('differenceOf', { what: sayCase(of) }),
     amount: toDecimal(of.total - stands.total, currency),
     currency,
   };
-  const parts = [then, off];
-  return { ...difference, arithmetic: addedUp(parts, difference), parts };
+  return summed(difference, [whyOf(of), takenOff(whyOf(stands))]);
 }

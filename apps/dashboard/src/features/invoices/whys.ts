@@ -3,7 +3,7 @@
 import type { InvoiceJson, PaymentJson } from '@colla/wire';
 import { invoices as say, sayMethod } from '../../catalogue/invoices.ts';
 import { sayDay, sayFigure } from '../../locale.ts';
-import { addedUp, sayFact, type Why } from '../../ui/index.ts';
+import { sayFact, summed, takenOff, type Why } from '../../ui/index.ts';
 
 /** The clauses' sentences as they were agreed. */
 export type Sentences = readonly { readonly clause: string; readonly sentence: string }[];
@@ -42,12 +42,18 @@ export function taxWhy(
 /** What is left of the lines without the tax inside them. */
 export function netWhy(invoice: InvoiceJson, sentences: Sentences): Why {
   const inside = invoice.taxes.filter((tax) => tax.inside).map((tax) => taxWhy(tax, invoice, sentences));
-  return summed(say('net'), invoice.net, [...linesOf(invoice, sentences), ...inside.map(takenOff)], invoice);
+  return summed({ what: say('net'), amount: invoice.net, currency: invoice.currency }, [
+    ...linesOf(invoice, sentences),
+    ...inside.map(takenOff),
+  ]);
 }
 
 export function totalWhy(invoice: InvoiceJson, sentences: Sentences): Why {
   const added = invoice.taxes.filter((tax) => !tax.inside).map((tax) => taxWhy(tax, invoice, sentences));
-  return summed(say('total'), invoice.total, [...linesOf(invoice, sentences), ...added], invoice);
+  return summed({ what: say('total'), amount: invoice.total, currency: invoice.currency }, [
+    ...linesOf(invoice, sentences),
+    ...added,
+  ]);
 }
 
 function linesOf(invoice: InvoiceJson, sentences: Sentences): Why[] {
@@ -62,13 +68,16 @@ export function receivedWhy(invoice: InvoiceJson, payments: readonly PaymentJson
       .map(({ amount }): Why => ({ what: sayPayment(payment), amount, currency: payment.currency })),
   );
   const facts = parts.length === 0 ? [say('noPayments')] : [];
-  return { ...summed(say('received'), invoice.paid, parts, invoice), facts };
+  return {
+    ...summed({ what: say('received'), amount: invoice.paid, currency: invoice.currency }, parts),
+    facts,
+  };
 }
 
 /** What the invoice asks for, less what came in for it. */
 export function owedWhy(invoice: InvoiceJson, sentences: Sentences, payments: readonly PaymentJson[]): Why {
   const parts = [totalWhy(invoice, sentences), takenOff(receivedWhy(invoice, payments))];
-  return summed(say('owed'), invoice.owed, parts, invoice);
+  return summed({ what: say('owed'), amount: invoice.owed, currency: invoice.currency }, parts);
 }
 
 /** What a payment was set against, and what of it is kept as credit. Numbers are those of the invoices, by id. */
@@ -81,7 +90,7 @@ export function paymentWhy(payment: PaymentJson, numbers: Readonly<Record<string
     more: { to: `/invoices/${allocation.invoice}`, label: say('seeInvoice') },
   }));
   const kept = isSome(credit) ? [{ what: say('keptAsCredit'), amount: credit, currency }] : [];
-  return summed(sayPayment(payment), amount, [...set, ...kept], payment);
+  return summed({ what: sayPayment(payment), amount, currency }, [...set, ...kept]);
 }
 
 export function sayPayment({ receivedOn, method, reference }: PaymentJson): string {
@@ -90,22 +99,6 @@ export function sayPayment({ receivedOn, method, reference }: PaymentJson): stri
 
 function sentenceFor(clause: string, sentences: Sentences): string | undefined {
   return sentences.find((said) => said.clause === clause)?.sentence;
-}
-
-function summed(
-  what: string,
-  amount: string,
-  parts: readonly Why[],
-  { currency }: Pick<Why, 'currency'>,
-): Why {
-  const total = { what, amount, currency };
-  return { ...total, arithmetic: addedUp(parts, total), parts };
-}
-
-/** The same amount with the other sign; nought has none. */
-function takenOff(why: Why): Why {
-  if (why.amount.startsWith('-')) return { ...why, amount: why.amount.slice(1) };
-  return isSome(why.amount) ? { ...why, amount: `-${why.amount}` } : why;
 }
 
 function isSome(amount: string): boolean {

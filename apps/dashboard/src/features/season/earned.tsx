@@ -2,7 +2,7 @@
 import { season } from '../../catalogue/season.ts';
 import { AmountLine } from '../../ui/index.ts';
 import './owed.css';
-import { type Earning, type Explained, earnedInAll, earnedWhys } from './whys.tsx';
+import { type Earning, type Explained, earnedInAll, earnedWhys } from './whys.ts';
 
 interface EarnedProps {
   earned: readonly Earning[];

@@ -4,7 +4,7 @@ import { Amount, type Column, Table } from '../../ui/index.ts';
 import './owed.css';
 import { isOwing, isSome, moneyIn, type OwedMoney, type PayerOwed, payersIn } from './sums.ts';
 import type { StaveJson } from './view.ts';
-import { type Explained, owedWhy, type Which } from './whys.tsx';
+import { type Explained, owedWhy, type Which } from './whys.ts';
 
 interface OwedTableProps {
   staves: readonly StaveJson[];

@@ -3,7 +3,7 @@ import { season } from '../../catalogue/season.ts';
 import { Amount, Filled } from '../../ui/index.ts';
 import { isSome, moneyIn, type OwedMoney, partsOf } from './sums.ts';
 import type { StaveJson } from './view.ts';
-import { type Explained, owedWhy } from './whys.tsx';
+import { type Explained, owedWhy } from './whys.ts';
 
 export function ScoreName({ stave, explained }: { stave: StaveJson; explained: Explained }) {
   const owed = moneyIn([stave]).filter((money) => isSome(money.owed));

@@ -15,7 +15,7 @@ import { heightOf, xOfDay } from './ruler.ts';
 import { ScoreName } from './score-name.tsx';
 import { ScoreStave } from './score-stave.tsx';
 import type { StaveJson } from './view.ts';
-import type { Explained } from './whys.tsx';
+import type { Explained } from './whys.ts';
 
 /** Below this height of a stave its name and its money stand on one line. */
 const TIGHT = 36;

@@ -7,7 +7,7 @@ import { sayHours } from '../../locale.ts';
 import { Amount, Filled } from '../../ui/index.ts';
 import { isOwing, isSome, minutesByStanding, moneyIn, type OwedMoney, payersIn } from './sums.ts';
 import type { StaveJson } from './view.ts';
-import { type Earning, type Explained, earnedInAll, earnedWhys, owedWhy, type Which } from './whys.tsx';
+import { type Earning, type Explained, earnedInAll, earnedWhys, owedWhy, type Which } from './whys.ts';
 
 interface SummingProps {
   staves: readonly StaveJson[];

@@ -80,7 +80,11 @@ function CallTable({ stave }: { stave: StaveJson }) {
     {
       key: 'when',
       head: season('when'),
-      cell: (mark) => `${sayDay(mark.start, 'weekday')}, ${saySpan(mark)}`,
+      cell: (mark) => (
+        <>
+          {sayDay(mark.start, 'weekday')}, <span className="span">{saySpan(mark)}</span>
+        </>
+      ),
     },
     { key: 'call', head: season('call'), cell: ({ kind }) => kinds(kind) },
     { key: 'where', head: season('where'), cell: ({ place }) => place },

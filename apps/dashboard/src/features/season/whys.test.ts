@@ -3,7 +3,7 @@
 import { beforeEach, expect, test } from 'vitest';
 import { speakIn } from '../../locale.ts';
 import type { OwedPart } from './sums.ts';
-import { type Earning, type Explained, earnedInAll, earnedWhys, owedWhy } from './whys.tsx';
+import { type Earning, type Explained, earnedInAll, earnedWhys, owedWhy } from './whys.ts';
 
 beforeEach(() => speakIn('en-GB'));
 

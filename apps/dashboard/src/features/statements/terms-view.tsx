@@ -16,9 +16,7 @@ export function TermsView({ of }: { of: Reckoned }) {
       {payment && (
         <div className="statement-term">
           <h3>{say('payment')}</h3>
-          <p>
-            {sentenceFor(payment.clause, of)} {payment.gate && say('gate')}
-          </p>
+          <p>{sentenceFor(payment.clause, of)}</p>
         </div>
       )}
       {fallen.length > 0 && <FallenCalls of={of} />}

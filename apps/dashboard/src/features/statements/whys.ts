@@ -3,7 +3,7 @@
 import type { StatementJson, StatementLineJson } from '@colla/wire';
 import { statements as say } from '../../catalogue/statements.ts';
 import { sayDay, sayFigure } from '../../locale.ts';
-import { addedUp, sayFact, type Why } from '../../ui/index.ts';
+import { sayFact, summed, takenOff, type Why } from '../../ui/index.ts';
 import { namedCalls, type PayerPart, partsOf, type Reckoned, sentenceFor } from './reckoning.ts';
 
 /** A line: its clause, its calls, the facts it used, its arithmetic. */
@@ -35,15 +35,20 @@ export function taxWhy(tax: Tax, of: Reckoned): Why {
 
 /** What is left of the lines without the tax inside them. */
 export function netWhy(part: PayerPart, of: Reckoned): Why {
-  const inside = part.taxes.filter((tax) => tax.inside).map((tax) => taxWhy(tax, of));
-  const off = inside.map((tax) => ({ ...tax, amount: negated(tax.amount) }));
-  return summed(say('net'), part.net, [...part.lines.map((line) => lineWhy(line, of)), ...off], of);
+  const inside = part.taxes.filter((tax) => tax.inside).map((tax) => takenOff(taxWhy(tax, of)));
+  return summed(totalOf(say('net'), part.net, of), [
+    ...part.lines.map((line) => lineWhy(line, of)),
+    ...inside,
+  ]);
 }
 
 /** Everything one payer owes: their lines, and the tax added to them. */
 export function payerWhy(part: PayerPart, of: Reckoned): Why {
   const added = part.taxes.filter((tax) => !tax.inside).map((tax) => taxWhy(tax, of));
-  return summed(say('total'), part.total, [...part.lines.map((line) => lineWhy(line, of)), ...added], of);
+  return summed(totalOf(say('total'), part.total, of), [
+    ...part.lines.map((line) => lineWhy(line, of)),
+    ...added,
+  ]);
 }
 
 /** The whole statement; where several pay, payer by payer. */
@@ -55,7 +60,7 @@ export function statementWhy(of: Reckoned): Why {
     ...payerWhy(part, of),
     what: say('payer', { name: part.name }),
   }));
-  return summed(say('totalOfAll'), of.statement.total, parts, of);
+  return summed(totalOf(say('totalOfAll'), of.statement.total, of), parts);
 }
 
 export function depositWhy(deposit: NonNullable<StatementJson['deposit']>, of: Reckoned): Why {
@@ -76,7 +81,7 @@ function isShare(arithmetic: string): boolean {
 
 export function cancelledWhy({ total, lines }: NonNullable<StatementJson['ifCancelled']>, of: Reckoned): Why {
   const parts = lines.map((line) => lineWhy(line, of));
-  return { ...summed(say('ifCancelled'), total, parts, of), facts: [say('ifCancelledFacts')] };
+  return { ...summed(totalOf(say('ifCancelled'), total, of), parts), facts: [say('ifCancelledFacts')] };
 }
 
 /** What cancelling everything would leave; where nothing can be cancelled any more, the statement as it is. */
@@ -96,15 +101,9 @@ export function instalmentsWhy(part: PayerPart, of: Reckoned): Why | undefined {
     currency,
   }));
   const what = say('instalments', { count: parts.length });
-  return { ...summed(what, part.total, parts, of), sentence: sentenceFor(payment.clause, of) };
+  return { ...summed(totalOf(what, part.total, of), parts), sentence: sentenceFor(payment.clause, of) };
 }
 
-function summed(what: string, amount: string, parts: readonly Why[], of: Reckoned): Why {
-  const total = { what, amount, currency: of.statement.currency };
-  return { ...total, arithmetic: addedUp(parts, total), parts };
-}
-
-/** Decimal text of the other sign. */
-function negated(amount: string): string {
-  return amount.startsWith('-') ? amount.slice(1) : `-${amount}`;
+function totalOf(what: string, amount: string, { statement: { currency } }: Reckoned): Why {
+  return { what, amount, currency };
 }

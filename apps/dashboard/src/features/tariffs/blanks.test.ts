@@ -61,11 +61,11 @@ const said: readonly [Kind, string][] = [
   ['payee', 'What “[arranging]” charges is paid to [the festival].'],
   [
     'cancellation',
-    'Cancelling [a call] costs [nothing] until [48] hours before, [50] % of it until [24] hours before, [75] % of it until [it begins], and [all of it] later. Word at exactly the limit is [in time]. What the pianist cancels costs nothing.',
+    'Cancelling [a call] costs [nothing] until [48] hours before, [50] [% of it] until [24] hours before, [75] [% of it] until [it begins], and [all of it] later. Word at exactly the limit is [in time]. What the pianist cancels costs nothing.',
   ],
   [
     'deposit',
-    'A deposit of [25] % of [the fee] is due [3] days after the [agreement]; it counts towards [the final invoice].',
+    'A deposit of [25] [% of the fee] is due [3] days after the [agreement]; it counts towards [the final invoice].',
   ],
   ['payment', 'Payment is due [30] days after the [invoice].'],
   [
@@ -92,8 +92,10 @@ describe('a blank', () => {
       'Leaves to pay (1)',
       'At least this much before (1)',
       'Leaves to pay, Share (2)',
+      'Leaves to pay (2)',
       'At least this much before (2)',
       'Leaves to pay, Share (3)',
+      'Leaves to pay (3)',
       'At least this much before (3)',
       'Any later',
       'Notice of exactly that much is',
@@ -124,6 +126,9 @@ describe('a blank', () => {
     const each = blanksOf(firstOf('limit')).at(-1);
     expect(each?.words.map(({ says }) => says)).toContain('for the engagement');
     const leaves = blanksOf(firstOf('cancellation'))[1];
+    // One that brings a figure says it beside itself: which of them it is stays to be chosen.
+    const share = blanksOf(firstOf('cancellation'))[4];
+    expect([share?.text, share?.words[1]]).toEqual(['% of it', { word: 'share', says: '% of it' }]);
     expect(leaves?.words).toEqual([
       { word: 'nothing', says: 'nothing' },
       { word: 'share', says: 'a share' },

@@ -38,20 +38,20 @@ export function piecesOf(clause: WrittenClause, reader: Reader): Piece[] | undef
   return [...pieces, said.slice(from).join('')].filter((piece) => piece !== '');
 }
 
-function blankOf({ leaf, at, plain, otherwise }: Placed, said: readonly string[]): Blank {
+function blankOf({ leaf, at, whole, plain, otherwise }: Placed, said: readonly string[]): Blank {
   const text = said.slice(at.from, at.until).join('');
-  const words = wordsToChoose({ leaf, at, otherwise }, text, said);
+  const words = wordsToChoose({ leaf, whole, otherwise }, text, said);
   return { text, leaf, at: pointerOf(leaf.path), plain, words };
 }
 
 /** Each as the sentence would say it in this place; in words of its own where it would say it elsewhere, or not at all. */
 function wordsToChoose(
-  { leaf, at, otherwise }: Omit<Placed, 'plain'>,
+  { leaf, whole, otherwise }: Omit<Placed, 'plain' | 'at'>,
   text: string,
   said: readonly string[],
 ): Blank['words'] {
   const chosen = String(standing(leaf));
-  const says = new Map(otherwise.map(({ value, said: other }) => [value, saysThere(at, said, other)]));
+  const says = new Map(otherwise.map(({ value, said: other }) => [value, saysThere(whole, said, other)]));
   const taken = [...says.values(), text];
   return wordsIn(leaf).map(({ word, bare }) => {
     const there = word === chosen ? text : bare ? says.get(word) : undefined;

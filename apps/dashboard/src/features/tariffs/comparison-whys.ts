@@ -4,7 +4,7 @@ import { type Currency, fromDecimal, toDecimal } from '@colla/money';
 import type { Statement, Tariff } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
-import { addedUp, sayFact, type Why } from '../../ui/index.ts';
+import { sayFact, summed, takenOff, type Why } from '../../ui/index.ts';
 import { aboveBy } from './changes.ts';
 import type { Charged, ComparedRow } from './comparison.ts';
 
@@ -24,7 +24,7 @@ export function chargedWhy({ title, sentence, amount, parts }: Charged, currency
     }),
   );
   const total = { what: title, amount: toDecimal(amount, currency), currency };
-  return { ...total, sentence, arithmetic: addedUp(of, total), parts: of };
+  return summed({ ...total, sentence }, of);
 }
 
 interface Side {
@@ -44,7 +44,7 @@ export function totalWhy(
     return charged?.amount ? [chargedWhy(charged, currency)] : [];
   });
   const total = { what: nameOf(tariff), amount: toDecimal(statement?.total ?? 0n, currency), currency };
-  return { ...total, arithmetic: addedUp(parts, total), parts };
+  return summed(total, parts);
 }
 
 /** By how much the other is above the one; a clause that charges nothing counts as nought. */
@@ -55,7 +55,6 @@ export function differenceWhy(one: Why | undefined, other: Why | undefined, curr
     amount: aboveBy(second ?? 0n, first ?? 0n, currency),
     currency,
   };
-  const off = one && { ...one, amount: toDecimal(-(first ?? 0n), currency) };
-  const parts = [other, off].filter((why) => why !== undefined);
-  return { ...difference, arithmetic: addedUp(parts, difference), parts };
+  const parts = [other, one && takenOff(one)].filter((why) => why !== undefined);
+  return summed(difference, parts);
 }

@@ -2,6 +2,7 @@
 
 import { KINDS, type Kind, menu, PAYER, type WrittenTariff } from '@colla/rates';
 import type { RequestOf } from '@colla/wire';
+import { adopted } from './adopted.ts';
 import { selectorParameters, termsParameters } from './clause-parameters.ts';
 import { type Path, valueAt, withAt } from './leaves.ts';
 import { typeFields } from './shown.ts';
@@ -60,7 +61,10 @@ function openClause(
 export function addClause(draft: TariffDraft, kind: Kind, reader: Reader): TariffDraft {
   const { terms, for: selector } = menu[kind].examples[0];
   const named = { id: freeName(kind, draft), kind, for: selector, terms };
-  return { ...draft, clauses: [...draft.clauses, openClause(named, freeKey(draft), reader)] };
+  const clause = openClause(named, freeKey(draft), reader);
+  const names = draft.clauses.map(({ id }) => id);
+  const ours = { ...clause, terms: adopted(termsParameters(kind, reader), clause.terms, names) };
+  return { ...draft, clauses: [...draft.clauses, ours] };
 }
 
 function freeKey({ clauses }: TariffDraft): number {

@@ -3,7 +3,7 @@ import { fromDecimal, toDecimal } from '@colla/money';
 import type { Tariff } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
-import { Amount, addedUp, type Column, Part, Table, type Why } from '../../ui/index.ts';
+import { Amount, type Column, Part, summed, Table, takenOff, type Why } from '../../ui/index.ts';
 import { aboveBy } from './changes.ts';
 import { type ExampleShape, type Examples, SHAPES } from './example.ts';
 import { priceExample } from './example-priced.ts';
@@ -80,8 +80,7 @@ export function ExamplesTable({ examples, before, now, reader, show }: ExamplesT
       amount: aboveBy(readAmount(now), readAmount(before), currency),
       currency,
     };
-    const parts = [now, { ...before, amount: toDecimal(-readAmount(before), currency) }];
-    return <Amount why={{ ...between, arithmetic: addedUp(parts, between), parts }} bare />;
+    return <Amount why={summed(between, [now, takenOff(before)])} bare />;
   }
 
   function readAmount({ amount }: Why): bigint {

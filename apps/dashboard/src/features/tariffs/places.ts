@@ -5,7 +5,7 @@ import { refused } from '@colla/refusal';
 import { sayFigure } from './figure.ts';
 import { type Leaf, leavesOf, valueAt, withAt } from './leaves.ts';
 import { otherValues, sampleOf } from './other-values.ts';
-import { changed, isMixed, overlaps, type Stretch, standsAt, together, wordsOf } from './stretch.ts';
+import { changed, isMixed, overlaps, type Stretch, standsAt, together, trimmed, wordsOf } from './stretch.ts';
 import type { Reader } from './typed.ts';
 
 /** A leaf as it might be written otherwise, and the words of the sentence that would say so. */
@@ -18,6 +18,8 @@ interface Otherwise {
 export interface Placed {
   readonly leaf: Leaf;
   readonly at: Stretch;
+  /** With the figures that one of several brings with it: of “50 % of it”, it is “% of it” that says which of several. */
+  readonly whole: Stretch;
   /** Whether it says the figure as it is typed. */
   readonly plain: boolean;
   readonly otherwise: readonly Otherwise[];
@@ -29,16 +31,33 @@ export function placesIn(said: readonly string[], clause: WrittenClause, reader:
   const placed: Placed[] = [];
   for (const leaf of [...leaves].sort((one, other) => rankOf(one) - rankOf(other))) {
     const otherwise = saidOtherwise(leaf, clause, reader);
-    const free = (at: Stretch) => !placed.some((other) => overlaps(other.at, at));
+    const own = placed.filter((other) => isWithin(other.leaf, leaf));
+    const free = (at: Stretch) => !placed.some((other) => !own.includes(other) && overlaps(other.at, at));
     const whole = isChoice(leaf)
       ? placeOfChoice(said, otherwise, free)
       : placeOfFigure(said, leaf, otherwise);
     const figure = whole && figureIn(whole, leaf, said);
-    const at = figure ?? whole;
-    if (at && free(at) && isSaid(at, leaf, said))
-      placed.push({ leaf, at, plain: figure !== undefined, otherwise });
+    const at = figure ?? (whole && besideIts(own, whole, said));
+    if (whole && at && free(at) && isSaid(at, leaf, said))
+      placed.push({ leaf, at, whole, plain: figure !== undefined, otherwise });
   }
   return placed.sort((one, other) => one.at.from - other.at.from);
+}
+
+/** Whether a figure is one of those that a variant brings with it. */
+function isWithin({ path }: Leaf, variant: Leaf): boolean {
+  return path.length > variant.path.length && variant.path.every((key, place) => path[place] === key);
+}
+
+/** What is left of a place on the one side of the figures in it; undefined where something is left on both. */
+function besideIts(own: readonly Placed[], whole: Stretch, said: readonly string[]): Stretch | undefined {
+  const figures = together(own.map(({ at }) => at).filter((at) => overlaps(at, whole)));
+  if (!figures) return whole;
+  const sides = [
+    trimmed(said, { from: whole.from, until: figures.from }),
+    trimmed(said, { from: figures.until, until: whole.until }),
+  ].filter(({ from, until }) => from < until);
+  return sides.length === 1 ? sides[0] : undefined;
 }
 
 /** A figure is a figure, or words that stand for it: “one hour”, “the planned time”; a little word could be anything. */

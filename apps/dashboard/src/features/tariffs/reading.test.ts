@@ -80,6 +80,15 @@ describe('a tariff being written', () => {
     expect(order(duplicateClause(twice, 0))).toEqual(['hour', 'hour-3', 'hour-2', 'recital', 'late']);
   });
 
+  it('adds a clause that speaks of others by speaking of those that are there', () => {
+    const added = addClause(draft, 'highest', reader).clauses.at(-1);
+    expect(added?.terms.of).toEqual(['hour', 'recital']);
+    const limit = addClause(draft, 'limit', reader).clauses.at(-1);
+    expect(limit?.terms.on).toEqual(['hour']);
+    const first = addClause({ ...draft, clauses: [] }, 'highest', reader).clauses.at(-1);
+    expect(first?.terms.of).toEqual(['sunday', 'holiday']);
+  });
+
   it('takes what is typed in a sentence to where the clause keeps it', () => {
     const [, , late] = draft.clauses;
     const share = ['terms', 'by', 'share'];

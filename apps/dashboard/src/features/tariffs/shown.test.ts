@@ -21,6 +21,11 @@ describe('what is added', () => {
     expect(turnTo(leaves, { owes: 'all' }, 'amount', british)).toEqual({ owes: 'amount', amount: '10.00' });
   });
 
+  it('begins hours of the day with an evening', () => {
+    const hours = selectorParameters.find(({ name }) => name === 'hours')?.shape;
+    expect(hours && freshOf(hours, british)).toEqual({ from: '20:00', until: '23:00' });
+  });
+
   it('begins a range with its end, and leaves its beginning open', () => {
     expect(lengths && freshOf(lengths, british)).toEqual({ from: '', to: '60' });
   });

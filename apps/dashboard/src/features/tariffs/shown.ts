@@ -63,14 +63,15 @@ export function freshOf(shape: Shape, reader: Reader): Typed {
   return begun(shape, type(shape, undefined, false, reader), reader);
 }
 
-function begun(shape: Shape, typed: Typed, reader: Reader): Typed {
+/** `place`: the how-manieth of its group, since an hour that ends where it begins is none. */
+function begun(shape: Shape, typed: Typed, reader: Reader, place = 0): Typed {
   switch (shape.is) {
     case 'amount':
       return typed === '' ? sayAmount(BEGINNING.amount, reader) : typed;
     case 'figure':
       return typed === '' ? sayFigure(within(BEGINNING[shape.unit], shape), shape.unit) : typed;
     case 'time':
-      return typed === '' ? BEGINNING.time : typed;
+      return typed === '' ? (HOURS[place] ?? '') : typed;
     case 'several':
       return shape.least > 0 && itemsOf(typed).length === 0 ? shape.words.slice(0, 1) : typed;
     case 'list':
@@ -86,7 +87,8 @@ function begun(shape: Shape, typed: Typed, reader: Reader): Typed {
   }
 }
 
-const BEGINNING = { amount: '10', minutes: 60, share: 5000, rate: 2000, count: 1, days: 7, time: '20:00' };
+const BEGINNING = { amount: '10', minutes: 60, share: 5000, rate: 2000, count: 1, days: 7 };
+const HOURS = ['20:00', '23:00'];
 
 function within(figure: number, { least, most }: { least: number; most: number }): number {
   return Math.min(Math.max(figure, least), most);
@@ -98,7 +100,9 @@ function begunFields(parts: readonly Parameter[], fields: Fields, reader: Reader
   const needed = asked.length > 0 ? asked : parts.slice(-1);
   return {
     ...fields,
-    ...Object.fromEntries(needed.map(({ name, shape }) => [name, begun(shape, fields[name], reader)])),
+    ...Object.fromEntries(
+      needed.map(({ name, shape }, place) => [name, begun(shape, fields[name], reader, place)]),
+    ),
   };
 }
 

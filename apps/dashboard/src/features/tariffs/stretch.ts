@@ -51,7 +51,7 @@ export function overlaps(one: Stretch, other: Stretch): boolean {
 }
 
 /** Without the spaces and marks at its ends. */
-function trimmed(words: readonly string[], { from, until }: Stretch): Stretch {
+export function trimmed(words: readonly string[], { from, until }: Stretch): Stretch {
   let [first, last] = [from, until];
   while (first < last && isMark(words[first])) first++;
   while (last > first && isMark(words[last - 1])) last--;

@@ -4,7 +4,7 @@ import type { SeasonScoreJson } from '@colla/wire';
 import type { ReactNode } from 'react';
 import { season as say } from '../../catalogue/season.ts';
 import { sayDay } from '../../locale.ts';
-import { addedUp, type Why } from '../../ui/index.ts';
+import { summed, type Why } from '../../ui/index.ts';
 import { grouped, isSome, type OwedMoney, type OwedPart, summedUp } from './sums.ts';
 
 export type Earning = SeasonScoreJson['earned'][number];
@@ -36,7 +36,7 @@ export function owedWhy(which: Which, sum: OwedMoney, parts: readonly OwedPart[]
       }),
     );
   const total = { what: say(WHAT[which]), amount: sum[which], currency: sum.currency };
-  return { ...total, arithmetic: addedUp(of, total), parts: of };
+  return summed(total, of);
 }
 
 /** What is earned in each month and currency, in order. */
@@ -66,5 +66,5 @@ export function earnedInAll(months: readonly Why[]): Why[] {
 function summedUpAs(what: string, parts: readonly Why[], currency: string): Why {
   const amounts = parts.map(({ amount }) => amount);
   const total = { what, amount: summedUp(amounts, currency), currency };
-  return { ...total, arithmetic: addedUp(parts, total), parts };
+  return summed(total, parts);
 }
