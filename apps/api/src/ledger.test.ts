@@ -49,22 +49,22 @@ describe.each(databases)('the ledger behind the money, %s', (_, begin) => {
   });
 
   test('nothing is issued or received on a day of a closed year', async () => {
-    practice.setClock('2027-01-10T09:00:00Z');
     const { id } = await enterAgreed(client());
+    practice.setClock('2026-11-10T09:00:00Z');
     const before = await issue(id);
-    await client().changeOrganisation({ body: { closedThrough: '2027-01-09' } });
+    await client().changeOrganisation({ body: { closedThrough: '2026-11-09' } });
     const params = { id: before.id };
-    const early = { receivedOn: '2027-01-09', amount: '10.00' };
+    const early = { receivedOn: '2026-11-09', amount: '10.00' };
     expect(await problemOf(client().addPayment({ params, body: early }))).toMatchObject({
       status: 409,
       type: '/api/problems/ledger/closed-year',
       detail:
-        'The books are closed up to 2027-01-09, and 2027-01-09 is within that. Give a day from 2027-01-10 on.',
+        'The books are closed up to 2026-11-09, and 2026-11-09 is within that. Give a day from 2026-11-10 on.',
     });
     expect(await client().getInvoice({ params })).toMatchObject({ paid: '0.00' });
-    await client().addPayment({ params, body: { ...early, receivedOn: '2027-01-10' } });
+    await client().addPayment({ params, body: { ...early, receivedOn: '2026-11-10' } });
     expect(
-      await problemOf(client().changeOrganisation({ body: { closedThrough: '2027-01-10' } })),
+      await problemOf(client().changeOrganisation({ body: { closedThrough: '2026-11-10' } })),
     ).toMatchObject({
       status: 422,
       type: '/api/problems/organisations/year-not-over',
@@ -81,7 +81,7 @@ describe.each(databases)('the ledger behind the money, %s', (_, begin) => {
     const inPounds = await client().addEngagement({
       body: {
         ...{ title, payers, currency: 'GBP' },
-        calls: calls.map(({ kind, place, planned: { start, end } }) => ({
+        calls: calls.map(({ kind, place, start, end }) => ({
           ...{ kind, place },
           planned: {
             on: start.slice(0, 10),

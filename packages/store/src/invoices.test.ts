@@ -68,7 +68,7 @@ describe.each(databases)('$name', (database) => {
     const fine = { ...tax, rate: 997.5, amount: 1496n, wording: 'As the law of the place asks' };
     const billable = { ...one.billable, taxes: [fine], tax: 1496n, total: one.billable.net + 1496n };
     const invoice = await trial.store.within(home.id, (books) =>
-      books.issueInvoice({ ...one, billable }, { id: newId(), series: '2026' }),
+      books.issueInvoice({ ...one, billable }, { id: newId(), series: '2026' }, TODAY),
     );
     expect((await load(invoice.id))?.invoice.taxes).toStrictEqual([fine]);
   });

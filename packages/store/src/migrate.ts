@@ -3,7 +3,6 @@
 import { fileURLToPath } from 'node:url';
 import { readMigrationFiles } from 'drizzle-orm/migrator';
 import type { Connection } from './connection.ts';
-import { postEarlier } from './earlier.ts';
 
 /** Where drizzle-kit writes the migrations. */
 export const migrationsFolder = fileURLToPath(new URL('../migrations', import.meta.url));
@@ -11,8 +10,14 @@ export const migrationsFolder = fileURLToPath(new URL('../migrations', import.me
 /** One at a time on a server: the number is only a name that nobody else is likely to take. */
 const LOCK = 4_102_026;
 
-/** Runs the migrations that this database has not had, all or none. Two who open it at once take turns. */
-export async function migrate(connection: Connection): Promise<void> {
+/**
+ * Runs the migrations that this database has not had, all or none, and with them `bring`, which brings along what was
+ * kept before. Two who open it at once take turns.
+ */
+export async function migrate(
+  connection: Connection,
+  bring?: (connection: Connection) => Promise<void>,
+): Promise<void> {
   const migrations = readMigrationFiles({ migrationsFolder });
   await connection.run(`begin; select pg_advisory_xact_lock(${LOCK}); ${TABLE_OF_MIGRATIONS}`);
   try {
@@ -22,7 +27,7 @@ export async function migrate(connection: Connection): Promise<void> {
       await connection.run(`${sql.join(';\n')};
         insert into drizzle.__drizzle_migrations (hash, created_at) values ('${hash}', ${folderMillis})`);
     }
-    if (due.length > 0) await postEarlier(connection);
+    if (due.length > 0) await bring?.(connection);
     await connection.run('commit');
   } catch (reason) {
     await connection.run('rollback');

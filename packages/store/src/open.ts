@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { agreementBooks } from './agreements.ts';
 import type { Books, Store } from './books.ts';
 import { type Connection, Pool } from './connection.ts';
+import { postEarlier } from './earlier.ts';
 import { openEmbedded } from './embedded.ts';
 import { engagementBooks } from './engagements.ts';
 import { invoiceBooks } from './invoices.ts';
@@ -43,7 +44,7 @@ async function openFolder(dataDir: string): Promise<Store> {
     const folder = join(dataDir, 'books');
     copyTemplate(folder);
     const connection = await openEmbedded(folder);
-    await migrate(connection);
+    await migrate(connection, postEarlier);
     await connection.run(`set time zone 'UTC'; set role ${BOOKS_ROLE}`);
     return storeOn(new Pool([connection]), unlock);
   } catch (reason) {
@@ -56,7 +57,7 @@ async function openServer(databaseUrl: string): Promise<Store> {
   const owner = connectTo(databaseUrl);
   try {
     await checkServer(owner, databaseUrl);
-    await migrate(owner);
+    await migrate(owner, postEarlier);
     await checkRoles(owner);
   } catch (reason) {
     throw withoutRights(reason) ?? reason;
