@@ -214,10 +214,13 @@ describe.each(databases)('a change, %s', (_, begin) => {
     expect((await client.quoteEngagement({ params: { id }, body: named })).quote?.tariff.version).toBe(1);
   });
 
-  test('a version can only begin after the one before it', async () => {
+  test('a version cannot begin before the one before it', async () => {
     const { client } = practice.browser;
-    const { id } = await client.addTariff({ body: harbourTariff });
-    const asking = client.addTariffVersion({ params: { id }, body: harbourTariff });
+    const { id } = await client.addTariff({ body: { ...harbourTariff, from: '2026-02-01' } });
+    const asking = client.addTariffVersion({
+      params: { id },
+      body: { ...harbourTariff, from: '2026-01-31' },
+    });
     expect(await problemOf(asking)).toMatchObject({
       type: '/api/problems/tariffs/begins-too-early',
       pointer: '/from',

@@ -41,14 +41,17 @@ test('a version that is not there is refused', () => {
 });
 
 test.each([
-  ['the same day', tariff(3, '2026-09-01'), 'tariffs/begins-too-early'],
   ['a day before', tariff(3, '2026-08-01'), 'tariffs/begins-too-early'],
   ['another currency', tariff(3, '2026-10-01', 'GBP'), 'tariffs/other-currency'],
 ])('a version with %s may not follow', (_, next, code) => {
   expect(mayFollow(versions, next)).toMatchObject({ code });
 });
 
-test('a version that begins a day later may follow', () => {
-  const next = tariff(3, '2026-09-02');
-  expect(mayFollow(versions, next)).toBe(next);
+test('a version that begins on the same day or later may follow, and is meant from then on', () => {
+  for (const from of ['2026-09-01', '2026-09-02']) {
+    const next = tariff(3, from);
+    expect(mayFollow(versions, next)).toBe(next);
+    const calls = [call('2026-09-02')];
+    expect(versionFor([...versions, next], { calls }, undefined)).toBe(next);
+  }
 });

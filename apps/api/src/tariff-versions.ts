@@ -25,10 +25,13 @@ export function versionFor(
   return versionInForce(versions, engagement.calls) ?? notYetBegun(versions[0], engagement);
 }
 
-/** Whether `next` may follow: it begins later than the version before it, and keeps its currency. */
+/**
+ * Whether `next` may follow: it begins no earlier than the version before it, and keeps its currency. One that begins on
+ * the same day stands in the other's place from then on: so a slip is mended, and no version is ever altered.
+ */
 export function mayFollow(versions: Versions, next: Tariff): OrRefusal<Tariff> {
   const newest = versions.at(-1) ?? versions[0];
-  if (Temporal.PlainDate.compare(next.from, newest.from) <= 0) return beginsTooEarly(newest);
+  if (Temporal.PlainDate.compare(next.from, newest.from) < 0) return beginsTooEarly(newest);
   return next.currency === newest.currency ? next : otherCurrency(newest);
 }
 
@@ -54,7 +57,7 @@ function notYetBegun({ name, from }: Tariff, { calls }: Pick<Engagement, 'calls'
 function beginsTooEarly({ version, from }: Tariff): Refusal {
   return new Refusal(
     'tariffs/begins-too-early',
-    `Version ${version} begins on ${from}, and the next can only begin after that day. Give it a later first day.`,
+    `Version ${version} begins on ${from}, and the next cannot begin before that day. Let it begin on it or later.`,
     { version, from: from.toString() },
     '/from',
   );

@@ -49,10 +49,17 @@ function reasonOf(clause: string, all: readonly Worked[], sentences: Sentences):
   return sentence === undefined ? { worked } : { sentence, worked };
 }
 
-/** “Rehearsal, 3 Mar 2026, 10 Mar 2026; Recital, 14 Mar 2026”. */
+/** “Rehearsal, 3 Mar 2026, 10 Mar 2026; Jury, 14 Mar 2026 (× 6)”. */
 function sayAlike(alike: readonly Worked[]): string {
   const named = grouped(alike, ({ what }) => what);
-  return named.map(([what, of]) => [what, ...of.map(({ day }) => day).filter(Boolean)].join(', ')).join('; ');
+  return named
+    .map(([what, of]) => [what, ...grouped(of, ({ day }) => day).flatMap(sayDays)].join(', '))
+    .join('; ');
+}
+
+function sayDays([day, of]: readonly [string, readonly Worked[]]): string[] {
+  if (day === '') return [];
+  return [of.length > 1 ? `${day} (× ${of.length})` : day];
 }
 
 /** What has the same key, together, in the order in which each key first comes. */

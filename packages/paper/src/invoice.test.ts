@@ -274,6 +274,10 @@ test('lines worked out alike are said together, and arithmetic of the table is n
   const alike = lessons(3).lines.map((line) => ({ ...line, ...same }));
   const lines = read(laidOut({ ...lessons(3), lines: alike }, { sentences }));
   expect(lines).toContain('Lesson, 5 Jan 2026, 7 Jan 2026, 9 Jan 2026: planned 1 h; 1 × 48.00 = 48.00');
+  const sameDay = { ...alike[0], key: 'again' } as (typeof alike)[number];
+  expect(read(laidOut({ ...lessons(3), lines: [sameDay, ...alike] }, { sentences }))).toContain(
+    'Lesson, 5 Jan 2026 (× 2), 7 Jan 2026, 9 Jan 2026: planned 1 h; 1 × 48.00 = 48.00',
+  );
   const halves = read(laidOut(split, { sentences: [] })).join('\n');
   expect(halves.match(/4 × 250\.00 = 1,000\.00/g)).toHaveLength(1);
 });

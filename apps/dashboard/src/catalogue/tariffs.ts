@@ -26,7 +26,7 @@ export const tariffs = words({
   newVersion: 'Begin a new version',
   newVersionOf: 'New version of “{name}”',
   newVersionUnder:
-    'What is agreed keeps its own version. This one counts for what is quoted from its day on.',
+    'What is agreed keeps its own version. This one counts for what is quoted from its day on; to mend a slip, let it begin on the same day as the version before.',
   newTitle: 'New tariff',
   newUnder: 'Add clauses; the example beside or below them shows at once what they come to.',
   nameField: 'Name of the tariff',

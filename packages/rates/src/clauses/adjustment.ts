@@ -31,7 +31,7 @@ export const adjustmentSchema = perCurrency((currency) =>
         timeSchema(currency),
         multipleSchema,
       ])
-      .meta({ title: 'By' }),
+      .meta({ title: 'How it is reckoned' }),
     on: z
       .array(z.string().min(1))
       .min(1)

@@ -3,6 +3,7 @@ import type { OrganisationJson } from '@colla/wire';
 import { useState } from 'react';
 import { useSend } from '../../books.ts';
 import { practice } from '../../catalogue/practice.ts';
+import { payableCurrencies } from '../../payable.ts';
 import {
   Button,
   Field,
@@ -15,7 +16,6 @@ import {
   TextField,
   useStatus,
 } from '../../ui/index.ts';
-import { payableCurrencies } from './payable.ts';
 import './practice.css';
 import { limitWrong, localeWrong, type PracticeForm, practiceChange, practiceForm } from './practice-form.ts';
 import { TermRows } from './term-rows.tsx';

@@ -1,11 +1,11 @@
 // What stands above the clauses, the tariff's name, currency and first day; and below them, how open points are read.
-import { currencies } from '@colla/money';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
+import { payableCurrencies } from '../../payable.ts';
 import { Choice, DayField, LinesField, TextField } from '../../ui/index.ts';
 import type { TariffDraft } from './draft.ts';
 import { type Reading, slipsAt } from './reading.ts';
 
-const money = currencies().map((code) => ({ value: code as string, label: code as string }));
+const money = payableCurrencies().map((code) => ({ value: code, label: code }));
 
 interface HeadProps {
   draft: TariffDraft;

@@ -1,7 +1,5 @@
 // Which version of a tariff counts on a day.
 
-import { Temporal } from '@colla/calendar';
-
 interface Version {
   readonly version: number;
   /** The day it begins, `2026-09-01`. */
@@ -19,7 +17,7 @@ export function standingOf(version: Version, versions: readonly Version[], on: s
   return inForce(versions, on)?.version === version.version ? 'inForce' : 'earlier';
 }
 
-/** The day on which a next version may begin: today, or the day after the newest has begun. */
+/** The day on which a next version may begin: today, or with the newest where that is still to begin. */
 export function nextBegin(newest: Version, today: string): string {
-  return newest.from < today ? today : Temporal.PlainDate.from(newest.from).add({ days: 1 }).toString();
+  return newest.from < today ? today : newest.from;
 }
