@@ -3,11 +3,11 @@
 import { dayNumber } from '@colla/calendar';
 import {
   type Currency,
-  currency,
   format,
   formatFigure,
   fromDecimal,
   fromTyped,
+  measure,
   toDecimal,
 } from '@colla/money';
 import { granted, type OrRefusal, refused } from '@colla/refusal';
@@ -84,7 +84,7 @@ export function sayFigure(amount: string, code: string): string {
 
 /** What was typed, as the wire writes it (`45.00`), or why it is no amount. */
 export function readTyped(typed: string, code: string): OrRefusal<string> {
-  const of = currency(code);
+  const of = measure(code);
   if (refused(of)) return of;
   const minor = fromTyped(typed, of, locale);
   return refused(minor) ? minor : toDecimal(minor, of);
@@ -97,7 +97,7 @@ export function asTyped(decimal: string, of = locale): string {
 }
 
 function moneyOf(amount: string, code: string): { amount: bigint; currency: Currency } {
-  const of = granted(currency(code));
+  const of = granted(measure(code));
   return { amount: granted(fromDecimal(amount, of)), currency: of };
 }
 

@@ -3,7 +3,7 @@ import { dinero, toDecimal as toDecimalDinero } from 'dinero.js/bigint';
 import * as table from 'dinero.js/bigint/currencies';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { currencies, currency, minorDigits } from './currency.ts';
+import { currencies, currency, LOAD, minorDigits } from './currency.ts';
 import { money } from './money.ts';
 import published from './published-values.json' with { type: 'json' };
 import { format, formatFigure, fromDecimal, fromTyped, toDecimal } from './text.ts';
@@ -156,6 +156,14 @@ describe('money is shown as its reader writes it', () => {
     [0n, 'JPY', 'de-DE', '0'],
   ])('and %d of %s in a column in %s is %s', (amount, code, locale, shown) => {
     expect(formatFigure(money(amount, of(code)), locale)).toBe(shown);
+  });
+
+  // 0.66 of an hour for a lesson, as handbooks write load.
+  it.each([
+    [66n, 'en-GB', '0.66 hr'],
+    [366n, 'de-DE', '3,66 Std.'],
+  ])('and %d of load in %s is %s', (amount, locale, shown) => {
+    expect(format(money(amount, LOAD), locale).replace(/\s/g, ' ').replace('hrs', 'hr')).toBe(shown);
   });
 
   it('in Switzerland with the apostrophe of the runtime, curved or straight', () => {

@@ -1,7 +1,7 @@
 // Money as people type and read it.
 
 import { type OrRefusal, Refusal } from '@colla/refusal';
-import { type Currency, minorDigits } from './currency.ts';
+import { type Currency, LOAD, minorDigits } from './currency.ts';
 import type { Money } from './money.ts';
 
 /** The largest amount the books keep, in minor units: PostgreSQL's bigint. */
@@ -92,9 +92,9 @@ function decimalMark(typed: string, locale: string): string | undefined {
   return groups ? undefined : last;
 }
 
-/** Money for a reader of `locale`, with its currency: `£1,234.50`, `1.234,50 €`. Minus is U+2212. */
+/** Money for a reader of `locale`, with its currency: `£1,234.50`, `1.234,50 €`; load in hours. Minus is U+2212. */
 export function format({ amount, currency }: Money, locale: string): string {
-  return say(formatter(locale, currency, 'currency'), amount, currency);
+  return say(formatter(locale, currency, currency === LOAD ? 'unit' : 'currency'), amount, currency);
 }
 
 /** The bare figure for a column whose currency is said elsewhere: `1,234.50`. Minus is U+2212. */
@@ -108,7 +108,11 @@ function say(of: Intl.NumberFormat, amount: bigint, currency: Currency): string 
 
 const formatters = new Map<string, Intl.NumberFormat>();
 
-function formatter(locale: string, currency: Currency, style: 'currency' | 'decimal'): Intl.NumberFormat {
+function formatter(
+  locale: string,
+  currency: Currency,
+  style: 'currency' | 'decimal' | 'unit',
+): Intl.NumberFormat {
   const key = `${locale} ${currency} ${style}`;
   const known = formatters.get(key);
   if (known) return known;
@@ -116,6 +120,7 @@ function formatter(locale: string, currency: Currency, style: 'currency' | 'deci
   const made = new Intl.NumberFormat(locale, {
     style,
     ...(style === 'currency' ? { currency } : {}),
+    ...(style === 'unit' ? { unit: 'hour' } : {}),
     minimumFractionDigits: digits,
     maximumFractionDigits: digits,
   });

@@ -12,6 +12,7 @@ export const tariffs = words({
     'A tariff is a list of clauses: a rate, a fee, what a cancellation costs. You write it once; every quote and invoice is worked out from it, line by line.',
   name: 'Tariff',
   currency: 'Currency',
+  hoursOfLoad: 'hours of load',
   version: 'Version',
   clauses: 'Clauses',
   since: 'Version {version}, from {day}',

@@ -1,11 +1,16 @@
 // What stands above the clauses, the tariff's name, currency and first day; and below them, how open points are read.
+import { LOAD } from '@colla/money';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { payableCurrencies } from '../../payable.ts';
 import { Choice, DayField, LinesField, TextField } from '../../ui/index.ts';
 import type { TariffDraft } from './draft.ts';
 import { type Reading, slipsAt } from './reading.ts';
 
-const money = payableCurrencies().map((code) => ({ value: code, label: code }));
+/** A tariff of load counts hours as others count money. */
+const counted = [
+  ...payableCurrencies().map((code) => ({ value: code, label: code })),
+  { value: LOAD as string, label: say('hoursOfLoad') },
+];
 
 interface HeadProps {
   draft: TariffDraft;
@@ -31,7 +36,7 @@ export function HeadFields({ draft, reading, of, onChange }: HeadProps) {
             label={say('currency')}
             at="/currency"
             value={draft.currency}
-            options={money}
+            options={counted}
             onChoose={(currency) => onChange({ ...draft, currency })}
           />
         </>

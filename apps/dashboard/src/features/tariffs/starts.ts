@@ -1,7 +1,7 @@
 // From what a new tariff can start: nothing, one of the examples, a tariff that is there, a file.
 
 import { Temporal } from '@colla/calendar';
-import { type Currency, currency } from '@colla/money';
+import { type Currency, measure } from '@colla/money';
 import { readTariff, type WrittenTariff } from '@colla/rates';
 import { granted, refused } from '@colla/refusal';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
@@ -35,7 +35,7 @@ export function seasonStart(written: WrittenTariff, today: string): TariffDraft 
 
 /** A tariff as written, opened to be looked through and kept. */
 export function draftOf(written: WrittenTariff): TariffDraft {
-  const money: Currency = granted(currency(written.currency));
+  const money: Currency = granted(measure(written.currency));
   return openDraft(written, { currency: money, locale: spokenLocale() });
 }
 
