@@ -14,6 +14,8 @@ import {
 } from '@colla/wire';
 import { type Request, type Response, Router } from 'express';
 import { z } from 'zod';
+import { answeredOnce, onceOf } from './once.ts';
+import type { Paper } from './paper.ts';
 import { NotFound, NotRead } from './problems.ts';
 
 type Read<Of, Part extends 'query' | 'body'> =
@@ -27,6 +29,7 @@ export interface Ask<Name extends RouteName> {
   readonly books: Books;
   readonly now: Temporal.Instant;
   readonly newId: () => string;
+  readonly paper: Paper;
 }
 
 export type Handlers = { readonly [Name in RouteName]: (ask: Ask<Name>) => Promise<AnswerOf<Name>> };
@@ -35,6 +38,7 @@ export interface Means {
   readonly store: Store;
   readonly now: () => Temporal.Instant;
   readonly newId: () => string;
+  readonly paper: Paper;
 }
 
 /** A response to somebody whose session was looked up. */
@@ -61,17 +65,24 @@ interface Asked {
 
 async function answer(
   { route, handle, request, response }: Asked,
-  { store, now, newId }: Means,
+  { store, now: clock, newId, paper }: Means,
 ): Promise<void> {
   const params = paramsOf(request);
   const query = route.query && read(route.query, request.query);
   const body = route.body && read(route.body, request.body);
-  const work = (books: Books) => handle({ params, query, body, books, now: now(), newId });
+  const writes = route.method !== 'get' && route.keeps !== false;
+  const once = writes ? onceOf(request) : undefined;
+  const work = (books: Books) => {
+    const now = clock();
+    const ask = { params, query, body, books, now, newId, paper };
+    return answeredOnce(once, { books, now }, () => handle(ask));
+  };
   const { organisation } = response.locals;
-  const answered = await (route.method === 'get'
-    ? store.reading(organisation, work)
-    : store.within(organisation, work));
-  response.status(route.status ?? 200).json(answered);
+  const answered = await (writes ? store.within(organisation, work) : store.reading(organisation, work));
+  response
+    .status(route.status ?? 200)
+    .type('json')
+    .send(answered);
 }
 
 const ids = z.record(z.string(), z.uuid());

@@ -10,8 +10,9 @@ import { readBody } from './body.ts';
 import { serveDashboard } from './dashboard.ts';
 import { handlers } from './handlers.ts';
 import { meantForUs } from './origin.ts';
+import type { Paper } from './paper.ts';
 import { answerProblem, NotFound, showKind } from './problems.ts';
-import { type Paper, sendPdf } from './routes/pdf.ts';
+import { sendPdf } from './routes/pdf.ts';
 import { admit, cookieName, exchangeKey, type Invitation } from './session.ts';
 import { sessionsOf, type Whose } from './whose.ts';
 

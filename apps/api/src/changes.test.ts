@@ -1,3 +1,4 @@
+import { type Client, createClient } from '@colla/wire/client';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import {
   AFTERWARDS,
@@ -228,15 +229,16 @@ describe.each(databases)('a change, %s', (_, begin) => {
   });
 
   test('of two payments of the whole at once, one is taken and one is offered as credit', async () => {
-    const { client } = practice.browser;
+    const { client, fetch } = practice.browser;
+    const otherTab = createClient({ fetch });
     const { id } = await enterPlayed(practice);
     const invoice = await client.issueInvoice({ params: { id }, body: { payer: 'payer' } });
-    const pay = () =>
-      client.addPayment({
+    const pay = (tab: Client) =>
+      tab.addPayment({
         params: { id: invoice.id },
         body: { receivedOn: '2026-11-06', amount: '300.00' },
       });
-    const outcomes = await Promise.allSettled([pay(), pay()]);
+    const outcomes = await Promise.allSettled([pay(client), pay(otherTab)]);
     expect(outcomes.map(({ status }) => status).sort()).toEqual(['fulfilled', 'rejected']);
     expect(await client.getInvoice({ params: { id: invoice.id } })).toMatchObject({
       paid: '300.00',
@@ -245,10 +247,11 @@ describe.each(databases)('a change, %s', (_, begin) => {
   });
 
   test('of two invoices of the same at once, one is issued', async () => {
-    const { client } = practice.browser;
+    const { client, fetch } = practice.browser;
+    const otherTab = createClient({ fetch });
     const { id } = await enterPlayed(practice);
-    const issue = () => client.issueInvoice({ params: { id }, body: { payer: 'payer' } });
-    const outcomes = await Promise.allSettled([issue(), issue()]);
+    const issue = (tab: Client) => tab.issueInvoice({ params: { id }, body: { payer: 'payer' } });
+    const outcomes = await Promise.allSettled([issue(client), issue(otherTab)]);
     expect(outcomes.map(({ status }) => status).sort()).toEqual(['fulfilled', 'rejected']);
     expect((await client.getEngagement({ params: { id } })).invoices).toHaveLength(1);
   });

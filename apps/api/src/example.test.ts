@@ -1,5 +1,6 @@
 import { currency, fromDecimal } from '@colla/money';
 import { granted } from '@colla/refusal';
+import { type Client, createClient } from '@colla/wire/client';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { databases, openPractice, type Practice, problemOf } from '../trial/practice.ts';
 
@@ -52,15 +53,16 @@ describe.each(databases)('the example season, %s', (_, begin) => {
     });
   });
 
-  test('opened twice at once in an empty book, it is there once', async () => {
+  test('opened in two tabs at once in an empty book, it is there once', async () => {
     const empty = await openPractice(begin);
-    const { client } = empty.browser;
-    const open = () =>
-      client.openExample({}).then(
+    const { client, fetch } = empty.browser;
+    const otherTab = createClient({ fetch });
+    const open = (tab: Client) =>
+      tab.openExample({}).then(
         () => 'opened',
         () => 'refused',
       );
-    expect((await Promise.all([open(), open()])).sort()).toEqual(['opened', 'refused']);
+    expect((await Promise.all([open(client), open(otherTab)])).sort()).toEqual(['opened', 'refused']);
     expect((await client.listSeasons({ query: {} })).items).toHaveLength(1);
     await empty.close();
   });

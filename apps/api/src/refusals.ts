@@ -59,6 +59,11 @@ export const yearNotOver = new Refusal(
   '/closedThrough',
 );
 
+export const badKey = new Refusal(
+  'requests/no-key',
+  'The Idempotency-Key is none: it is text of 1 to 200 letters, figures and signs in quotation marks, without spaces. Send a new one.',
+);
+
 export const noSession = new Refusal(
   'sessions/none',
   'These books are closed to this browser. Open them in the browser that used the printed address, or start the program again for a new one.',

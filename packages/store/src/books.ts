@@ -3,7 +3,7 @@
 import type { Season, Temporal } from '@colla/calendar';
 import type { Agreement, Engagement, Organisation, Party, Stage } from '@colla/engagements';
 import type { CallKind } from '@colla/hours';
-import type { Asked, Invoice, InvoiceDraft, Payment } from '@colla/invoicing';
+import type { Asked, Invoice, InvoiceDraft, NumberedKind, Payment } from '@colla/invoicing';
 import type { Balance, Journal, Posted, Which } from '@colla/ledger';
 import type { Tariff } from '@colla/rates';
 import type { Entering } from './posting.ts';
@@ -53,6 +53,28 @@ export interface EngagementSummary {
 export interface KeptInvoice {
   readonly invoice: Invoice;
   readonly paid: bigint;
+}
+
+/** A document as it was issued. */
+export interface IssuedDocument {
+  readonly kind: NumberedKind;
+  /** The record it is the document of. */
+  readonly of: string;
+  readonly series: string;
+  readonly ordinal: number;
+  readonly number: string;
+  readonly bytes: Uint8Array;
+  readonly issuedAt: Temporal.Instant;
+}
+export interface KeptDocument extends IssuedDocument {
+  /** SHA-256 of the bytes, in hexadecimal. */
+  readonly sha256: string;
+}
+
+/** A request that may be sent again: its key, and a hash of what it asks. */
+export interface Repeatable {
+  readonly key: string;
+  readonly asked: string;
 }
 
 /**
@@ -120,6 +142,19 @@ export interface Books {
   balances(which: Which): Promise<Balance[]>;
   /** The journal of a record. */
   journal(record: string): Promise<Journal | undefined>;
+
+  /** The document of a record, as it was issued. */
+  document(of: string): Promise<KeptDocument | undefined>;
+  /** Keeps a document; a second one of the same record changes nothing. */
+  keepDocument(document: IssuedDocument): Promise<void>;
+
+  /**
+   * The answer that was kept for a request, if it was asked before. Throws `Refused` where it is being answered at this
+   * moment, or where its key was another request's.
+   */
+  answered(request: Repeatable): Promise<string | undefined>;
+  /** Keeps the answer to a request for some days. */
+  keepAnswer(answer: Repeatable & { answer: string; keptAt: Temporal.Instant }): Promise<void>;
 
   season(id: string): Promise<Season | undefined>;
   seasons(page: PageOf): Promise<Page<Season>>;

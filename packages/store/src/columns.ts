@@ -22,6 +22,13 @@ export const wholeNumber = customType<{ data: number; driverData: string }>({
   toDriver: (number) => number.toString(),
 });
 
+/** Bytes, which go in and out as hexadecimal text. */
+export const bytes = customType<{ data: Uint8Array; driverData: string }>({
+  dataType: () => 'bytea',
+  fromDriver: (text) => new Uint8Array(Buffer.from(text.slice(2), 'hex')),
+  toDriver: (bytes) => `\\x${Buffer.from(bytes).toString('hex')}`,
+});
+
 /** An instant, kept to the microsecond. The zone of its place stands beside it, in a column of its own. */
 export const instant = customType<{ data: Temporal.Instant; driverData: string }>({
   dataType: () => 'timestamp with time zone',

@@ -3,6 +3,8 @@
 export type {
   Books,
   EngagementSummary,
+  IssuedDocument,
+  KeptDocument,
   KeptInvoice,
   KeptTariff,
   Page,

@@ -2,8 +2,10 @@
 
 import { join } from 'node:path';
 import { agreementBooks } from './agreements.ts';
+import { answerBooks } from './answers.ts';
 import type { Books, Store } from './books.ts';
 import { type Connection, Pool } from './connection.ts';
+import { documentBooks } from './documents.ts';
 import { postEarlier } from './earlier.ts';
 import { openEmbedded } from './embedded.ts';
 import { engagementBooks } from './engagements.ts';
@@ -112,6 +114,8 @@ function booksIn(transaction: Transaction): Books {
     ...invoiceBooks(transaction),
     ...paymentBooks(transaction),
     ...ledgerBooks(transaction),
+    ...documentBooks(transaction),
+    ...answerBooks(transaction),
     ...seasonBooks(transaction),
   };
 }

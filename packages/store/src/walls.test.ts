@@ -130,6 +130,7 @@ describe.each(databases)('$name', (database) => {
         'allocations',
         'journals',
         'postings',
+        'documents',
       ];
       for (const table of [...issued, 'agreements', 'tariff_versions']) {
         const alter = `update ${table} set organisation_id = organisation_id`;
@@ -163,7 +164,7 @@ describe.each(databases)('$name', (database) => {
          where relkind = 'r' and relnamespace = 'public'::regnamespace`,
         [],
       );
-      expect(tables).toHaveLength(22);
+      expect(tables).toHaveLength(24);
       expect(tables.filter(([, walled]) => !walled)).toEqual([]);
     });
 

@@ -10,6 +10,8 @@ import { openStore, type Place, type Store } from '../src/index.ts';
 import { connectTo } from '../src/server.ts';
 import { makeTemplate } from '../src/template.ts';
 
+export { firstBooks, makeFirstBooks } from './first-books.ts';
+
 /** A place for books that are thrown away afterwards. */
 export interface Trial {
   readonly place: Place;

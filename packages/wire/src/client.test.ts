@@ -72,3 +72,49 @@ test('a question that is given up ends as given up', async () => {
 test('a PDF is found by the id of its invoice alone', () => {
   expect(invoicePdfAddress('018f')).toBe('/api/invoices/018f/pdf');
 });
+
+test('what is kept goes under a key: one for a double click, the same where no answer came, a new one afterwards', async () => {
+  const keys: string[] = [];
+  let broken = 1;
+  const base = await serve((request, response) => {
+    keys.push(String(request.headers['idempotency-key']));
+    if (broken-- > 0) request.socket.destroy();
+    else response.writeHead(201).end('{}');
+  });
+  const client = createClient({ fetch, base });
+  const add = () => client.addParty({ body: { name: 'Sanna Ilves' } });
+  await Promise.all([add(), add()]);
+  await add();
+  expect(keys).toHaveLength(3);
+  expect(keys[0]).toMatch(/^"[0-9a-f]{32}"$/);
+  expect(keys[1]).toBe(keys[0]);
+  expect(keys[2]).not.toBe(keys[0]);
+});
+
+test('what never got an answer is asked again by hand under the key it had; what was refused under a new one', async () => {
+  const keys: string[] = [];
+  const answers = ['none', 'none', 'no', 'yes'];
+  const base = await serve((request, response) => {
+    const answer = answers[keys.push(String(request.headers['idempotency-key'])) - 1];
+    if (answer === 'none') request.socket.destroy();
+    else response.writeHead(answer === 'yes' ? 201 : 409).end('{}');
+  });
+  const client = createClient({ fetch, base });
+  const add = () => client.addParty({ body: { name: 'Sanna Ilves' } }).catch(() => 'no');
+  for (let click = 1; click <= 3; click += 1) await add();
+  expect(keys).toHaveLength(4);
+  expect(new Set(keys.slice(0, 3)).size).toBe(1);
+  expect(keys[3]).not.toBe(keys[2]);
+});
+
+test('what only asks, and what is sent but not kept, goes without a key', async () => {
+  const keys: unknown[] = [];
+  const base = await serve((request, response) => {
+    keys.push(request.headers['idempotency-key']);
+    response.end('{}');
+  });
+  const client = createClient({ fetch, base });
+  await client.getOrganisation();
+  await client.previewStatement({ body: {} } as never);
+  expect(keys).toEqual([undefined, undefined]);
+});

@@ -4,6 +4,7 @@
 import { paths, problemType } from './paths.ts';
 import type { Problem } from './problem.ts';
 import type { AnswerOf, RequestOf, RouteName } from './routes.ts';
+import { submissions } from './submission.ts';
 
 export { paths } from './paths.ts';
 export type { AnswerOf, RequestOf, RouteName } from './routes.ts';
@@ -39,10 +40,20 @@ export interface Asking {
   readonly base?: string;
 }
 
-/** A client that asks by `fetch`. Every function throws `ProblemError` where the answer is “no” or none comes. */
+/**
+ * A client that asks by `fetch`. Every function throws `ProblemError` where the answer is “no” or none comes. What
+ * is kept goes under a key of its own: a double click is one request, and where no answer came it is asked again.
+ */
 export function createClient(asking: Asking): Client {
   const names = Object.keys(paths) as RouteName[];
-  const ask = (name: RouteName) => (request?: Sent, how?: How) => answerTo(name, request ?? {}, how, asking);
+  const submit = submissions(isLost);
+  const ask =
+    (name: RouteName) =>
+    (request: Sent = {}, how?: How) => {
+      if (!isKept(name)) return answerTo(name, request, how ?? {}, asking);
+      const send = (key: string) => answerTo(name, request, { ...how, key }, asking);
+      return submit(JSON.stringify([name, request]), send);
+    };
   return Object.fromEntries(names.map((name) => [name, ask(name)])) as unknown as Client;
 }
 
@@ -51,18 +62,36 @@ export function invoicePdfAddress(id: string, base = '/api'): string {
   return `${base}/invoices/${encodeURIComponent(id)}/pdf`;
 }
 
+/** Whether a route changes the books. */
+function isKept(name: RouteName): boolean {
+  const route: { readonly method: string; readonly keeps?: false } = paths[name];
+  return route.method !== 'get' && route.keeps !== false;
+}
+
+/** No answer came, so nobody knows whether it was done. */
+function isLost(reason: unknown): boolean {
+  return reason instanceof ProblemError && reason.problem.status === 0;
+}
+
 interface Sent {
   readonly params?: Readonly<Record<string, string>>;
   readonly query?: Readonly<Record<string, unknown>>;
   readonly body?: unknown;
 }
 
-async function answerTo(name: RouteName, sent: Sent, how: How | undefined, asking: Asking): Promise<unknown> {
+async function answerTo(
+  name: RouteName,
+  sent: Sent,
+  { key, ...how }: How & { readonly key?: string },
+  asking: Asking,
+): Promise<unknown> {
   const { method, path } = paths[name];
   const address = `${asking.base ?? '/api'}${filled(path, sent.params)}${queryText(sent.query)}`;
   // A browser's fetch must be called bare, never as a method of another object.
   const { fetch } = asking;
-  const response = await heard(fetch(address, { method: method.toUpperCase(), ...bodyOf(sent), ...how }));
+  const response = await heard(
+    fetch(address, { method: method.toUpperCase(), ...sendingOf(sent, key), ...how }),
+  );
   const answer = await response.json().catch(() => undefined);
   if (response.ok && answer !== undefined) return answer;
   throw new ProblemError(isProblem(answer) ? answer : unreadable(response.status));
@@ -79,10 +108,12 @@ function queryText(query: Sent['query'] = {}): string {
     : `?${given.map(([name, value]) => `${name}=${encodeURIComponent(String(value))}`).join('&')}`;
 }
 
-function bodyOf({ body }: Sent) {
-  return body === undefined
-    ? {}
-    : { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) };
+function sendingOf({ body }: Sent, key: string | undefined): Pick<RequestInit, 'headers' | 'body'> {
+  const headers = {
+    ...(body === undefined ? {} : { 'content-type': 'application/json' }),
+    ...(key === undefined ? {} : { 'idempotency-key': `"${key}"` }),
+  };
+  return { headers, ...(body === undefined ? {} : { body: JSON.stringify(body) }) };
 }
 
 /** The response, or a problem in the place of a failed connection; an abort stays what it is. */

@@ -87,7 +87,11 @@ function operationOf(
   route: Route,
   { answers, bodies }: Record<'answers' | 'bodies', Names>,
 ): Json {
-  const parameters = [...pathParameters(route.path), ...queryParameters(route.query)];
+  const parameters = [
+    ...pathParameters(route.path),
+    ...queryParameters(route.query),
+    ...(route.method === 'get' || route.keeps === false ? [] : [onceOnly]),
+  ];
   return {
     operationId: name,
     summary: route.summary,
@@ -123,10 +127,16 @@ function queryParameters(query: z.ZodType | undefined): Json[] {
   return Object.entries(properties).map(([name, schema]) => parameter(name, 'query', false, schema as Json));
 }
 
+/** draft-ietf-httpapi-idempotency-key-header-07. */
+const onceOnly: Json = {
+  ...parameter('Idempotency-Key', 'header', false, { type: 'string', pattern: '^"[!#-\\[\\]-~]{1,200}"$' }),
+  description: 'The same request under the same key is answered again and done once, for 7 days',
+};
+
 const uuid = { type: 'string', format: 'uuid' };
 const problemRef = { $ref: '#/components/responses/Problem' };
 
-function parameter(name: string, place: 'path' | 'query', required: boolean, schema: Json): Json {
+function parameter(name: string, place: 'path' | 'query' | 'header', required: boolean, schema: Json): Json {
   return { name, in: place, required, schema };
 }
 

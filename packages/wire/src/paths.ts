@@ -1,5 +1,6 @@
 // Where each route is: its method, and its path below `/api` with `:name` for a parameter. Apart from the schemas, so
-// that a browser that only asks need not load what answers are checked by.
+// that a browser that only asks need not load what answers are checked by. Whatever is not read by `get` is kept, unless
+// `keeps` says otherwise.
 
 export const paths = {
   getOrganisation: { method: 'get', path: '/organisation' },
@@ -38,7 +39,7 @@ export const paths = {
   addCost: { method: 'post', path: '/engagements/:id/costs' },
   removeCost: { method: 'delete', path: '/engagements/:id/costs/:cost' },
   getStatement: { method: 'get', path: '/engagements/:id/statement' },
-  previewStatement: { method: 'post', path: '/statements/preview' },
+  previewStatement: { method: 'post', path: '/statements/preview', keeps: false },
   getAgreement: { method: 'get', path: '/agreements/:id' },
   listInvoices: { method: 'get', path: '/invoices' },
   issueInvoice: { method: 'post', path: '/engagements/:id/invoices' },

@@ -38,6 +38,8 @@ export interface Route {
   readonly body?: z.ZodType;
   readonly answer: z.ZodType;
   readonly status?: 200 | 201;
+  /** False where nothing is kept, although something is sent. */
+  readonly keeps?: false;
 }
 
 export const routes = {

@@ -5,6 +5,7 @@ import type { KeptInvoice } from '@colla/store';
 import { type InvoiceJson, present, showInvoice, showPage } from '@colla/wire';
 import type { Handlers } from '../answer.ts';
 import { enteringAt } from '../entering.ts';
+import { keepInvoice } from '../paper.ts';
 import { found, must, noTerms, refuse } from '../refusals.ts';
 
 export const invoices = {
@@ -13,7 +14,7 @@ export const invoices = {
     return showPage(page, shown(organisation, now));
   },
 
-  issueInvoice: async ({ params: { id }, body, books, now, newId }) => {
+  issueInvoice: async ({ params: { id }, body, books, now, newId, paper }) => {
     const [organisation, kept] = await Promise.all([books.organisation(), books.lockEngagement(id)]);
     const engagement = found(kept, 'engagement');
     if (!hasAgreement(engagement)) return refuse(noTerms);
@@ -44,6 +45,7 @@ export const invoices = {
       { id: newId(), series: invoiceSeries(issuedOn) },
       enteringAt(now, organisation, { rate, currency: draft.currency }),
     );
+    await keepInvoice(invoice, { books, paper, now, organisation, engagement });
     return shown(organisation, now)({ invoice, paid: 0n });
   },
 

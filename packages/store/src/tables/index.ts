@@ -2,8 +2,10 @@
 
 export { agreements } from './agreements.ts';
 export { allocations } from './allocations.ts';
+export { answers } from './answers.ts';
 export { calls } from './calls.ts';
 export { costs } from './costs.ts';
+export { documents } from './documents.ts';
 export { engagements } from './engagements.ts';
 export { invoiceLines } from './invoice-lines.ts';
 export { invoiceTaxes } from './invoice-taxes.ts';
