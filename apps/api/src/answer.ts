@@ -17,6 +17,7 @@ import { z } from 'zod';
 import { answeredOnce, onceOf } from './once.ts';
 import type { Paper } from './paper.ts';
 import { NotFound, NotRead } from './problems.ts';
+import { mustBeAsSeen, tagOf } from './seen.ts';
 
 type Read<Of, Part extends 'query' | 'body'> =
   Of extends Record<Part, infer Schema extends z.ZodType> ? z.output<Schema> : undefined;
@@ -75,14 +76,21 @@ async function answer(
   const work = (books: Books) => {
     const now = clock();
     const ask = { params, query, body, books, now, newId, paper };
-    return answeredOnce(once, { books, now }, () => handle(ask));
+    return answeredOnce(once, { books, now }, async () => {
+      if (writes) await mustBeAsSeen(request, route, ask);
+      return handle(ask);
+    });
   };
   const { organisation } = response.locals;
-  const answered = await (writes ? store.within(organisation, work) : store.reading(organisation, work));
+  const { answer, text } = await (writes
+    ? store.within(organisation, work)
+    : store.reading(organisation, work));
+  const tag = tagOf(route, answer);
+  if (tag !== undefined) response.set('ETag', tag);
   response
     .status(route.status ?? 200)
     .type('json')
-    .send(answered);
+    .send(text);
 }
 
 const ids = z.record(z.string(), z.uuid());

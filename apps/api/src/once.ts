@@ -25,15 +25,22 @@ export function onceOf(request: Request): Once | undefined {
   return { key, asked: asked.digest('hex') };
 }
 
-/** The answer as it is sent: the one of before where there is one. Answer and key are kept with what the request did. */
+/** An answer, and the text of it that is sent. */
+export interface Answered {
+  readonly answer: unknown;
+  readonly text: string;
+}
+
+/** The answer, or the one of before where there is one. Answer and key are kept with what the request did. */
 export async function answeredOnce(
   once: Once | undefined,
   { books, now }: { readonly books: Books; readonly now: Temporal.Instant },
   answer: () => Promise<unknown>,
-): Promise<string> {
+): Promise<Answered> {
   const before = once && (await books.answered(once));
-  if (before !== undefined) return before;
-  const text = JSON.stringify(await answer());
+  if (before !== undefined) return { answer: JSON.parse(before), text: before };
+  const given = await answer();
+  const text = JSON.stringify(given);
   if (once) await books.keepAnswer({ ...once, answer: text, keptAt: now });
-  return text;
+  return { answer: given, text };
 }

@@ -63,6 +63,7 @@ export const KINDS: Readonly<Record<string, readonly [status: number, title: str
   'tariffs/no-such-version': [422, 'No such version'],
   'tariffs/not-yet-begun': [409, 'Not in force yet'],
   'tariffs/other-currency': [422, 'Another currency'],
+  'edits/stale': [412, 'Changed meanwhile'],
   'engagements/calls-open': [409, 'Calls are open'],
   'engagements/cancelled-too-late': [422, 'Word came too late'],
   'engagements/hold-lapsed': [409, 'The hold has lapsed'],

@@ -93,8 +93,8 @@ export function browserAt(address: string, cookie: string | undefined): Browser 
 /** A client whose every answer is held to the schema its route publishes: nothing missing, nothing more. */
 function checked(client: Client): Client {
   const names = Object.keys(routes) as RouteName[];
-  const ask = (name: RouteName) => async (request: never) => {
-    const answer = await client[name](request);
+  const ask = (name: RouteName) => async (request: never, how: never) => {
+    const answer = await client[name](request, how);
     expect(routes[name].answer.parse(answer)).toEqual(answer);
     return answer;
   };

@@ -23,6 +23,8 @@ export function isProblemOf(problem: Problem, code: string): boolean {
 }
 
 interface How {
+  /** The answer that an edit is made from: it is refused where that is not so any more, with what changed. */
+  readonly seen?: object;
   /** Gives the question up; the call then throws the reason of the abort. */
   readonly signal?: AbortSignal;
 }
@@ -47,12 +49,13 @@ export interface Asking {
 export function createClient(asking: Asking): Client {
   const names = Object.keys(paths) as RouteName[];
   const submit = submissions(isLost);
+  const tags = new WeakMap<object, string>();
   const ask =
     (name: RouteName) =>
-    (request: Sent = {}, how?: How) => {
-      if (!isKept(name)) return answerTo(name, request, how ?? {}, asking);
-      const send = (key: string) => answerTo(name, request, { ...how, key }, asking);
-      return submit(JSON.stringify([name, request]), send);
+    (request: Sent = {}, how: How = {}) => {
+      const tag = how.seen && tags.get(how.seen);
+      const send = (key?: string) => answerTo(name, request, { ...how, key, tag, tags }, asking);
+      return isKept(name) ? submit(JSON.stringify([name, request, tag]), send) : send();
     };
   return Object.fromEntries(names.map((name) => [name, ask(name)])) as unknown as Client;
 }
@@ -79,22 +82,32 @@ interface Sent {
   readonly body?: unknown;
 }
 
-async function answerTo(
-  name: RouteName,
-  sent: Sent,
-  { key, ...how }: How & { readonly key?: string },
-  asking: Asking,
-): Promise<unknown> {
+/** The key of a request, the tag of what it was made from, and the tags of all answers. */
+interface Marks {
+  readonly key: string | undefined;
+  readonly tag: string | undefined;
+  readonly tags: WeakMap<object, string>;
+}
+
+async function answerTo(name: RouteName, sent: Sent, how: How & Marks, asking: Asking): Promise<unknown> {
   const { method, path } = paths[name];
   const address = `${asking.base ?? '/api'}${filled(path, sent.params)}${queryText(sent.query)}`;
   // A browser's fetch must be called bare, never as a method of another object.
   const { fetch } = asking;
   const response = await heard(
-    fetch(address, { method: method.toUpperCase(), ...sendingOf(sent, key), ...how }),
+    fetch(address, { method: method.toUpperCase(), ...sendingOf(sent, how), ...signalOf(how) }),
   );
-  const answer = await response.json().catch(() => undefined);
-  if (response.ok && answer !== undefined) return answer;
+  const answer: unknown = await response.json().catch(() => undefined);
+  if (response.ok && typeof answer === 'object' && answer !== null) {
+    const tag = response.headers.get('etag');
+    if (tag !== null) how.tags.set(answer, tag);
+    return answer;
+  }
   throw new ProblemError(isProblem(answer) ? answer : unreadable(response.status));
+}
+
+function signalOf({ signal }: How): Pick<RequestInit, 'signal'> {
+  return signal ? { signal } : {};
 }
 
 function filled(path: string, params: Sent['params']): string {
@@ -108,10 +121,11 @@ function queryText(query: Sent['query'] = {}): string {
     : `?${given.map(([name, value]) => `${name}=${encodeURIComponent(String(value))}`).join('&')}`;
 }
 
-function sendingOf({ body }: Sent, key: string | undefined): Pick<RequestInit, 'headers' | 'body'> {
+function sendingOf({ body }: Sent, { key, tag }: Marks): Pick<RequestInit, 'headers' | 'body'> {
   const headers = {
     ...(body === undefined ? {} : { 'content-type': 'application/json' }),
     ...(key === undefined ? {} : { 'idempotency-key': `"${key}"` }),
+    ...(tag === undefined ? {} : { 'if-match': tag }),
   };
   return { headers, ...(body === undefined ? {} : { body: JSON.stringify(body) }) };
 }

@@ -91,6 +91,7 @@ function operationOf(
     ...pathParameters(route.path),
     ...queryParameters(route.query),
     ...(route.method === 'get' || route.keeps === false ? [] : [onceOnly]),
+    ...(isEdit(route) ? [asSeen] : []),
   ];
   return {
     operationId: name,
@@ -132,6 +133,19 @@ const onceOnly: Json = {
   ...parameter('Idempotency-Key', 'header', false, { type: 'string', pattern: '^"[!#-\\[\\]-~]{1,200}"$' }),
   description: 'The same request under the same key is answered again and done once, for 7 days',
 };
+
+/** RFC 9110. Answers that show a noun which is edited carry its tag. */
+const asSeen: Json = {
+  ...parameter('If-Match', 'header', false, { type: 'string' }),
+  description: 'The ETag of what the edit was made from; refused where that has changed since, with what did',
+};
+
+/** Whether a route changes a noun that is there already. */
+function isEdit({ method, path, keeps }: Route): boolean {
+  return (
+    method !== 'get' && keeps !== false && /^\/(organisation$|(engagements|parties|tariffs)\/:id)/.test(path)
+  );
+}
 
 const uuid = { type: 'string', format: 'uuid' };
 const problemRef = { $ref: '#/components/responses/Problem' };
