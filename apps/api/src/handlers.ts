@@ -6,6 +6,8 @@ import { calls } from './routes/calls.ts';
 import { engagements } from './routes/engagements.ts';
 import { example } from './routes/example.ts';
 import { invoices } from './routes/invoices.ts';
+import { ledger } from './routes/ledger.ts';
+import { money } from './routes/money.ts';
 import { organisations } from './routes/organisations.ts';
 import { parties } from './routes/parties.ts';
 import { payments } from './routes/payments.ts';
@@ -28,5 +30,7 @@ export const handlers: Handlers = {
   ...agreements,
   ...invoices,
   ...payments,
+  ...money,
+  ...ledger,
   ...seasons,
 };

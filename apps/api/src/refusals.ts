@@ -18,6 +18,7 @@ const LISTS = {
   engagement: 'engagements',
   agreement: 'agreements',
   invoice: 'invoices',
+  journal: 'journals',
   season: 'seasons',
   leg: 'legs',
   cost: 'costs',

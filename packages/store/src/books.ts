@@ -3,7 +3,15 @@
 import type { Season, Temporal } from '@colla/calendar';
 import type { Agreement, Engagement, Organisation, Party, Stage } from '@colla/engagements';
 import type { CallKind } from '@colla/hours';
-import type { Asked, Invoice, InvoiceDraft, NumberedKind, Payment } from '@colla/invoicing';
+import type {
+  Asked,
+  Invoice,
+  InvoiceDraft,
+  MoneyEvent,
+  NumberedKind,
+  OpenInvoice,
+  Payment,
+} from '@colla/invoicing';
 import type { Balance, Journal, Posted, Which } from '@colla/ledger';
 import type { Tariff } from '@colla/rates';
 import type { Entering } from './posting.ts';
@@ -54,6 +62,23 @@ export interface KeptInvoice {
   readonly invoice: Invoice;
   readonly paid: bigint;
 }
+
+/** A journal, what was said of it that is no figure, and whether another took it back. */
+export interface KeptJournal {
+  readonly journal: Journal;
+  readonly said: Readonly<Record<string, string>>;
+  readonly takenBack: boolean;
+}
+
+/** Whose journals are asked for: one of these, or all. */
+export interface JournalsOf {
+  readonly invoice?: string | undefined;
+  readonly party?: string | undefined;
+  readonly engagement?: string | undefined;
+}
+
+/** What happens to money without a document, and is no payment. */
+export type Movement = Exclude<MoneyEvent, { kind: 'invoice' | 'credit note' | 'payment' }>;
 
 /** A document as it was issued. */
 export interface IssuedDocument {
@@ -141,7 +166,15 @@ export interface Books {
   /** The balances of the accounts that postings touch, summed by the database; accounts that hold nothing are left out. */
   balances(which: Which): Promise<Balance[]>;
   /** The journal of a record. */
-  journal(record: string): Promise<Journal | undefined>;
+  journal(record: string): Promise<KeptJournal | undefined>;
+  /** Journals, the latest first: all of them, or those of an invoice, of a party, or of an engagement. */
+  journals(of: JournalsOf, page: PageOf): Promise<Page<KeptJournal>>;
+  /** Invoices on which something is owed, or was at the end of a day; those issued first come first. */
+  openInvoices(of: { party?: string; asAt?: Temporal.PlainDate }): Promise<OpenInvoice[]>;
+  /** Locks the money of a party until the transaction ends, so that nothing of it is used twice. */
+  lockMoneyOf(party: string): Promise<void>;
+  /** Posts what has no document and is no payment; its journal is its record. */
+  enter(event: Movement, entering: Entering): Promise<void>;
 
   /** The document of a record, as it was issued. */
   document(of: string): Promise<KeptDocument | undefined>;

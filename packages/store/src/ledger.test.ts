@@ -44,14 +44,18 @@ describe.each(databases)('$name', (database) => {
       Promise.all([books.journal(of.invoice.id), books.journal(received.id), books.journal(newId())]),
     );
     const owed = { purpose: 'receivable', party: of.soloist.id, invoice: of.invoice.id };
-    expect([issued?.event, came?.event, none]).toEqual(['invoice issued', 'payment received', undefined]);
+    expect([issued?.journal.event, came?.journal.event, none]).toEqual([
+      'invoice issued',
+      'payment received',
+      undefined,
+    ]);
     // By hand: 60.00 of rehearsal, 90.00 of a recital by the hour, 30.00 VAT.
-    expect(issued?.transfers.map(({ from, to, amount }) => [from, to, amount])).toEqual([
+    expect(issued?.journal.transfers.map(({ from, to, amount }) => [from, to, amount])).toEqual([
       [{ purpose: 'income', kind: 'rehearsal' }, owed, 6_000n],
       [{ purpose: 'income', kind: 'performance' }, owed, 9_000n],
       [{ purpose: 'tax collected', tax: 'VAT' }, owed, 3_000n],
     ]);
-    expect(came?.transfers.map(({ from, to, amount }) => [from, to, amount])).toEqual([
+    expect(came?.journal.transfers.map(({ from, to, amount }) => [from, to, amount])).toEqual([
       [owed, { purpose: 'bank' }, 18_000n],
       [{ purpose: 'credit held', party: of.soloist.id }, { purpose: 'bank' }, 2_000n],
     ]);
@@ -124,9 +128,9 @@ describe.each(databases)('$name', (database) => {
       books.issueInvoice(draft(of.engagement, of), { id: newId(), series: '2026' }, { ...TODAY, rate }),
     );
     const issued = await trial.store.reading(of.home.id, (books) => books.journal(invoice.id));
-    expect(issued?.rate).toEqual(rate);
+    expect(issued?.journal.rate).toEqual(rate);
     // By hand: 180.00 GBP at 1.15 are 207.00 EUR.
-    expect(issued?.transfers.reduce((sum, { book }) => sum + book, 0n)).toBe(20_700n);
+    expect(issued?.journal.transfers.reduce((sum, { book }) => sum + book, 0n)).toBe(20_700n);
   });
 
   describe('whoever writes to it', () => {

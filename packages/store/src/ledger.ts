@@ -1,10 +1,12 @@
 // The ledger as it is read: postings, balances summed by the database, and the journal of a record.
 
-import type { Balance, Journal, Posted, Which } from '@colla/ledger';
+import type { Balance, Posted, Which } from '@colla/ledger';
 import { spoken } from '@colla/ledger';
 import { and, eq, type SQL, sql } from 'drizzle-orm';
-import type { Books } from './books.ts';
-import { isId } from './page.ts';
+import { alias } from 'drizzle-orm/pg-core';
+import type { Books, KeptJournal } from './books.ts';
+import { isId, paging } from './page.ts';
+import { enter, lockMoneyOf } from './posting.ts';
 import { accountOf, journalOf, postedOf } from './posting-rows.ts';
 import { packed, packedRows, unpack, unpackRows } from './rows.ts';
 import { type Statement, statement, type Values } from './statement.ts';
@@ -52,17 +54,26 @@ const balancesAsked = asking(
     order by ${postings.currency}, ${accounts}`,
 );
 const anything = statement(sql`select 1 from ${journals} limit 1`);
-const byId = statement(
-  sql`select ${packed(journals)}, ${packedRows(
-    postings,
-    ofThem,
-    sql`${postings.position}`,
-  )} from ${journals} where ${eq(journals.id, sql.placeholder('id'))}`,
+const other = alias(journals, 'other');
+const takenBack = sql`exists (select from ${journals} as ${other} where ${eq(other.takesBack, journals.id)})::text`;
+const whole = sql`${packed(journals)}, ${packedRows(postings, ofThem, sql`${postings.position}`)}, ${takenBack}`;
+const byId = statement(sql`select ${whole} from ${journals} where ${eq(journals.id, sql.placeholder('id'))}`);
+const all = listing('journals', sql`true`);
+const ofInvoice = listing('journals of an invoice', touching(eq(postings.invoice, sql.placeholder('of'))));
+const ofParty = listing(
+  'journals of a party',
+  touching(sql`coalesce(${postings.party}, ${postings.aboutParty}) = ${sql.placeholder('of')}`),
+);
+const ofEngagement = listing(
+  'journals of an engagement',
+  touching(
+    sql`(${postings.engagement} = ${sql.placeholder('of')} or ${postings.aboutEngagement} = ${sql.placeholder('of')})`,
+  ),
 );
 
 export function ledgerBooks(
   transaction: Transaction,
-): Pick<Books, 'begun' | 'posted' | 'balances' | 'journal'> {
+): Pick<Books, 'begun' | 'posted' | 'balances' | 'journal' | 'journals' | 'enter' | 'lockMoneyOf'> {
   return {
     begun: async () => (await anything(transaction)).length > 0,
     async posted(which) {
@@ -74,10 +85,45 @@ export function ledgerBooks(
     async balances(which) {
       return (await balancesAsked(transaction, which)).map(balanceOf);
     },
-    async journal(id): Promise<Journal | undefined> {
+    async journal(id) {
       const [row] = isId(id) ? await byId(transaction, { id }) : [];
-      return row && journalOf(unpack(journals, row[0]), unpackRows(postings, row[1]));
+      return row && keptJournal(row);
     },
+    async journals({ invoice, party, engagement }, page) {
+      if (invoice !== undefined) return ofInvoice(transaction, page, { of: invoice });
+      if (party !== undefined) return ofParty(transaction, page, { of: party });
+      if (engagement !== undefined) return ofEngagement(transaction, page, { of: engagement });
+      return all(transaction, page);
+    },
+    enter: (event, entering) => enter(transaction, event, entering),
+    lockMoneyOf: async (party) => {
+      if (isId(party)) await lockMoneyOf(transaction, party);
+    },
+  };
+}
+
+/** Journals of which a posting is of something. */
+function touching(which: SQL): SQL {
+  return sql`${journals.id} in (select ${postings.journalId} from ${postings} where ${which})`;
+}
+
+/** The latest first. */
+function listing(name: string, where: SQL) {
+  return paging({
+    ...{ name, where, by: 'day', newestFirst: true },
+    order: [sql`${journals.on}`, sql`${journals.id}`],
+    select: whole,
+    from: sql`${journals}`,
+    read: keptJournal,
+  });
+}
+
+function keptJournal([json, lines, takenBack]: unknown[]): KeptJournal {
+  const row = unpack(journals, json);
+  return {
+    journal: journalOf(row, unpackRows(postings, lines)),
+    said: row.said,
+    takenBack: takenBack === 'true',
   };
 }
 

@@ -104,8 +104,8 @@ describe.each(databases)('books of the first version, $name', (database) => {
       ],
       total: 7700n,
     });
-    expect([issued?.event, issued?.on.toString()]).toEqual(['invoice issued', '2026-03-01']);
-    expect([paid?.event, paid?.on.toString()]).toEqual(['payment received', '2026-03-10']);
+    expect([issued?.journal.event, issued?.journal.on.toString()]).toEqual(['invoice issued', '2026-03-01']);
+    expect([paid?.journal.event, paid?.journal.on.toString()]).toEqual(['payment received', '2026-03-10']);
     expect(owed?.paid).toBe(4500n);
     expect(held.find(({ account }) => account.purpose === 'credit held')?.account).toEqual({
       purpose: 'credit held',

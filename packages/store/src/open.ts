@@ -13,6 +13,7 @@ import { invoiceBooks } from './invoices.ts';
 import { ledgerBooks } from './ledger.ts';
 import { lockFolder } from './lock.ts';
 import { migrate } from './migrate.ts';
+import { openInvoiceBooks } from './open-invoices.ts';
 import { addOrganisation, organisationBooks } from './organisations.ts';
 import { isId } from './page.ts';
 import { partyBooks } from './parties.ts';
@@ -114,6 +115,7 @@ function booksIn(transaction: Transaction): Books {
     ...invoiceBooks(transaction),
     ...paymentBooks(transaction),
     ...ledgerBooks(transaction),
+    ...openInvoiceBooks(transaction),
     ...documentBooks(transaction),
     ...answerBooks(transaction),
     ...seasonBooks(transaction),

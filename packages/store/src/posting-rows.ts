@@ -1,5 +1,6 @@
 // A journal and its postings as rows and back.
 
+import type { MoneyEvent } from '@colla/invoicing';
 import type { Account, ExchangeRate, Journal, Posted, Posting, Source } from '@colla/ledger';
 import { postingsOf, transfersFrom } from '@colla/ledger';
 import type { NewRow, Row } from './rows.ts';
@@ -17,6 +18,16 @@ export function journalRow({ id, on, event, source, takesBack, currency, book, r
     ...(takesBack ? { takesBackKind: kindOf(takesBack), takesBack: takesBack.id } : {}),
     ...(rate ? { rate: rate.rate, rateOn: rate.on, rateSource: rate.source } : {}),
   } satisfies NewRow<typeof journals>;
+}
+
+/** What a record says beside its figures, of what has no table of its own. */
+const SAID = ['method', 'reference', 'reason', 'because', 'note', 'arithmetic'] as const;
+
+/** What was said of an event that is no figure. Documents and payments say it in their own rows. */
+export function saidOf({ kind, record }: MoneyEvent): Readonly<Record<string, string>> {
+  if (kind === 'invoice' || kind === 'credit note' || kind === 'payment') return {};
+  const of: Readonly<Record<string, unknown>> = { ...record };
+  return Object.fromEntries(SAID.flatMap((word) => (typeof of[word] === 'string' ? [[word, of[word]]] : [])));
 }
 
 /** The kinds a journal can name are those of the table, which refuses any other. */

@@ -6,7 +6,7 @@ import { type Account, accountKey, type ExchangeRate, NOTHING, type Sum } from '
 import { refused } from '@colla/refusal';
 import { sql } from 'drizzle-orm';
 import { organisationBooks } from './organisations.ts';
-import { accountRow, journalRow, postingRows } from './posting-rows.ts';
+import { accountRow, journalRow, postingRows, saidOf } from './posting-rows.ts';
 import { Refused } from './refused.ts';
 import { inserting, pack } from './rows.ts';
 import { statement } from './statement.ts';
@@ -69,7 +69,7 @@ export async function enter(
   });
   if (refused(journal)) throw new Refused(journal);
   await add(transaction, {
-    journal: pack(journals, [journalRow(journal)]),
+    journal: pack(journals, [{ ...journalRow(journal), said: saidOf(event) }]),
     postings: pack(postings, postingRows(journal)),
   });
 }

@@ -4,6 +4,7 @@ export * from './engagements.ts';
 export * from './exchange-rate.ts';
 export * from './invoices.ts';
 export * from './misread.ts';
+export * from './money.ts';
 export { openApi } from './openapi.ts';
 export * from './organisations.ts';
 export { problemType } from './paths.ts';

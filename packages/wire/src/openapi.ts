@@ -6,6 +6,7 @@ import { granted } from '@colla/refusal';
 import { z } from 'zod';
 import { agreement, call, engagement, engagementSummary, engagementWhole, work } from './engagements.ts';
 import { invoice, payment } from './invoices.ts';
+import { accountStatement, ageing, journal, trialBalance } from './money.ts';
 import { organisation, party } from './organisations.ts';
 import { problem } from './problem.ts';
 import { type Route, type RouteName, routes } from './routes.ts';
@@ -18,12 +19,15 @@ type Names = ReturnType<typeof z.registry<{ id: string }>>;
 
 /** Schemas of what is answered that have a name of their own in the document. */
 const NAMED = {
+  AccountStatement: accountStatement,
+  Ageing: ageing,
   Agreement: agreement,
   Call: call,
   Engagement: engagement,
   EngagementSummary: engagementSummary,
   EngagementWhole: engagementWhole,
   Invoice: invoice,
+  Journal: journal,
   Organisation: organisation,
   Party: party,
   Payment: payment,
@@ -35,6 +39,7 @@ const NAMED = {
   Tariff: tariff,
   TariffVersion: tariffVersion,
   TariffWhole: tariffWhole,
+  TrialBalance: trialBalance,
   Work: work,
 } as const satisfies Record<string, z.ZodType>;
 

@@ -21,12 +21,23 @@ import {
   workInput,
 } from './engagements.ts';
 import { invoice, invoiceInput, payment, paymentInput } from './invoices.ts';
+import {
+  accountStatement,
+  ageing,
+  creditUse,
+  journal,
+  partyPaymentInput,
+  refundInput,
+  trialBalance,
+  undoInput,
+  writeOffInput,
+} from './money.ts';
 import { organisation, organisationChange, party, partyChange, partyInput } from './organisations.ts';
 import { paths } from './paths.ts';
 import { season, seasonInput, seasonScore } from './seasons.ts';
 import { previewAnswer, previewInput, statementAnswer } from './statements.ts';
 import { tariff, tariffInput, tariffWhole } from './tariffs.ts';
-import { instant, page, pageQuery } from './words.ts';
+import { currencyCode, day, id, instant, page, pageQuery } from './words.ts';
 
 /** One route. `path` is below `/api`; `:name` stands for a parameter. */
 export interface Route {
@@ -339,6 +350,82 @@ export const routes = {
     summary: 'Payments, the newest first',
     query: pageQuery,
     answer: page(payment),
+  },
+  addPartyPayment: {
+    ...paths.addPartyPayment,
+    tag: 'payments',
+    summary: 'Record money of a payer for several invoices, oldest first or by hand',
+    body: partyPaymentInput,
+    answer: payment,
+    status: 201,
+  },
+  useCredit: {
+    ...paths.useCredit,
+    tag: 'credit',
+    summary: 'Settle invoices with what is kept as a payer’s credit',
+    body: creditUse,
+    answer: journal,
+    status: 201,
+  },
+  refundCredit: {
+    ...paths.refundCredit,
+    tag: 'credit',
+    summary: 'Pay a payer’s credit back',
+    body: refundInput,
+    answer: journal,
+    status: 201,
+  },
+  writeOff: {
+    ...paths.writeOff,
+    tag: 'invoices',
+    summary: 'Give up what is owed on an invoice, with a reason',
+    body: writeOffInput,
+    answer: journal,
+    status: 201,
+  },
+  takeBack: {
+    ...paths.takeBack,
+    tag: 'ledger',
+    summary: 'Take back what bounced or was entered by mistake; a further journal undoes it',
+    body: undoInput,
+    answer: journal,
+    status: 201,
+  },
+
+  getAccount: {
+    ...paths.getAccount,
+    tag: 'ledger',
+    summary:
+      'A payer’s statement of account between two days, both included; this year to today where none are named',
+    query: z.object({ from: day.optional(), to: day.optional(), currency: currencyCode.optional() }),
+    answer: accountStatement,
+  },
+  listOwed: {
+    ...paths.listOwed,
+    tag: 'ledger',
+    summary: 'What each payer owes, by how late it is, at the end of a day',
+    query: z.object({ asAt: day.optional() }),
+    answer: ageing,
+  },
+  getTrialBalance: {
+    ...paths.getTrialBalance,
+    tag: 'ledger',
+    summary: 'What each account holds at the end of a day, in the currency of the books',
+    query: z.object({ asAt: day.optional() }),
+    answer: trialBalance,
+  },
+  listJournals: {
+    ...paths.listJournals,
+    tag: 'ledger',
+    summary: 'Journals, the latest first: all, or those behind an invoice, a party or an engagement',
+    query: pageQuery.extend({ invoice: id.optional(), party: id.optional(), engagement: id.optional() }),
+    answer: page(journal),
+  },
+  getJournal: {
+    ...paths.getJournal,
+    tag: 'ledger',
+    summary: 'The journal of an invoice, a payment or another record, by its id',
+    answer: journal,
   },
 
   listSeasons: {

@@ -8,6 +8,7 @@ import {
   check,
   foreignKey,
   index,
+  jsonb,
   pgTable,
   primaryKey,
   text,
@@ -40,6 +41,8 @@ export const journals = pgTable(
     rate: text('rate'),
     rateOn: day('rate_on'),
     rateSource: text('rate_source'),
+    /** What was said of it that is no figure: how the money went, its reference, the reason. */
+    said: jsonb('said').$type<Readonly<Record<string, string>>>().notNull().default({}),
   },
   (table) => [
     primaryKey({ columns: [table.organisationId, table.id] }),

@@ -1,0 +1,1 @@
+ALTER TABLE "journals" ADD COLUMN "said" jsonb DEFAULT '{}'::jsonb NOT NULL;
