@@ -74,8 +74,8 @@ export interface LineToOther extends Line {
 /** One part of what a payer owes. Minor units. */
 export interface Instalment {
   readonly payer: string;
-  /** Its place from zero: due so many months after the first, unless it has a day of its own. */
-  readonly month: number;
+  /** Its place among them, 1, 2, 3 …: each is due a month after the one before, unless it has a day of its own. */
+  readonly ordinal: number;
   readonly due?: readonly EventDay[];
   readonly amount: bigint;
 }

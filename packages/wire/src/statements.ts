@@ -98,7 +98,7 @@ export const statement = z.object({
       due,
       gate: z.boolean(),
       /** Monthly parts, the first due on the day itself, or parts with days of their own. */
-      instalments: z.array(z.object({ payer: z.string(), month: z.int(), due: due.optional(), amount })),
+      instalments: z.array(z.object({ payer: z.string(), ordinal: z.int(), due: due.optional(), amount })),
       /** The share (basis points) that may be taken off what is paid by the earliest of some days. */
       early: z.object({ share: z.int(), until: due }).optional(),
     })
