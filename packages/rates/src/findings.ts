@@ -114,6 +114,8 @@ export interface TaxSum {
   /** The kinds of line it is not on, where there are any. */
   readonly not?: readonly Category[];
   readonly payer: string;
+  /** What of each line it is on, by the keys of the lines: of one that stands for several charges perhaps a part. */
+  readonly on: readonly { readonly key: string; readonly amount: bigint }[];
   readonly base: bigint;
   readonly amount: bigint;
   readonly arithmetic: string;

@@ -173,7 +173,7 @@ export function showStatement(of: Statement): StatementJson {
     asOf: of.asOf.toString(),
     lines: of.lines.map(line),
     toOthers: of.toOthers.map(({ payee, ...owed }) => ({ ...line(owed), payee })),
-    taxes: of.taxes.map(({ not, ...tax }) => ({
+    taxes: of.taxes.map(({ not, on: _, ...tax }) => ({
       ...tax,
       ...(not ? { not: [...not] } : {}),
       base: text(tax.base),
