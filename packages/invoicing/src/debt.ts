@@ -81,8 +81,8 @@ function partsOf(payer: string, { asPlanned, dayOf }: Planned): Part[] {
   const theirs = payment?.instalments.filter((part) => part.payer === payer) ?? [];
   const whole = asPlanned.payers.find((sum) => sum.payer === payer)?.total ?? 0n;
   if (theirs.length === 0) return first ? [{ on: first, amount: whole }] : [];
-  return theirs.flatMap(({ month, due, amount }) => {
-    const on = due ? dayOf(due) : first?.add({ months: month });
+  return theirs.flatMap(({ ordinal, due, amount }) => {
+    const on = due ? dayOf(due) : first?.add({ months: ordinal - 1 });
     return on ? [{ on, amount }] : [];
   });
 }

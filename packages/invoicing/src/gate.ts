@@ -76,7 +76,7 @@ export function mayLift(block: Block | undefined, call: string): OrRefusal<true>
   if (block?.calls.includes(call)) return true;
   return new Refusal(
     'invoicing/not-blocked',
-    'Nothing is owed before this call today, or its block was lifted already. There is nothing to lift.',
+    'Nothing is owed before this call today, or its block was lifted already. Leave it as it is: it may be played.',
     { call },
   );
 }

@@ -72,13 +72,13 @@ export function issuable({ billable }: Pick<InvoiceDraft, 'billable'>): OrRefusa
   if (billable.total === 0n) {
     return new Refusal(
       'invoicing/nothing-to-invoice',
-      'Everything the statement says has been invoiced already. There is nothing to ask for.',
+      'Everything the statement says has been invoiced already. Invoice again once something more is played or spent.',
       { payer: billable.payer },
     );
   }
   return new Refusal(
     'invoicing/less-than-invoiced',
-    'The statement now says less than was invoiced, so there is nothing to ask for: the difference is owed back to the payer.',
+    'The statement now says less than was invoiced, and the difference is owed back to the payer. Issue a credit note for it.',
     {
       payer: billable.payer,
       minorUnits: String(-billable.total),

@@ -98,7 +98,7 @@ export const statement = z.object({
       due,
       gate: z.boolean(),
       /** Monthly parts, the first due on the day itself, or parts with days of their own. */
-      instalments: z.array(z.object({ payer: z.string(), month: z.int(), due: due.optional(), amount })),
+      instalments: z.array(z.object({ payer: z.string(), ordinal: z.int(), due: due.optional(), amount })),
       /** The share (basis points) that may be taken off what is paid by the earliest of some days. */
       early: z.object({ share: z.int(), until: due }).optional(),
     })
@@ -173,7 +173,7 @@ export function showStatement(of: Statement): StatementJson {
     asOf: of.asOf.toString(),
     lines: of.lines.map(line),
     toOthers: of.toOthers.map(({ payee, ...owed }) => ({ ...line(owed), payee })),
-    taxes: of.taxes.map(({ not, ...tax }) => ({
+    taxes: of.taxes.map(({ not, on: _, ...tax }) => ({
       ...tax,
       ...(not ? { not: [...not] } : {}),
       base: text(tax.base),

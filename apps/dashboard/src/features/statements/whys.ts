@@ -95,8 +95,8 @@ export function instalmentsWhy(part: PayerPart, of: Reckoned): Why | undefined {
   const { payment, currency } = of.statement;
   const instalments = payment?.instalments.filter(({ payer }) => payer === part.payer) ?? [];
   if (!payment || instalments.length === 0) return undefined;
-  const parts = instalments.map(({ month, amount }) => ({
-    what: say('instalment', { number: month + 1 }),
+  const parts = instalments.map(({ ordinal, amount }) => ({
+    what: say('instalment', { number: ordinal }),
     amount,
     currency,
   }));
