@@ -4,6 +4,7 @@ import { Temporal } from '@colla/calendar';
 import { type Currency, LARGEST } from '@colla/money';
 import { type OrRefusal, Refusal } from '@colla/refusal';
 import type { Billable, InvoiceLine, InvoiceTax } from './billable.ts';
+import { type DuePart, dueBy } from './due-parts.ts';
 import { writeNumber } from './number.ts';
 
 /** A name and address as they stood when the document was issued. */
@@ -129,14 +130,18 @@ export interface InvoiceStanding {
   readonly is: 'open' | 'part paid' | 'overdue' | 'paid';
 }
 
-/** An invoice is overdue from the day after it was due, in the organisation's own calendar. */
+/**
+ * An invoice is overdue from the day after it was due, in the organisation's own calendar; one that is due in parts, once
+ * less was paid than was due by then.
+ */
 export function standingOf(
-  invoice: Pick<Invoice, 'total' | 'dueOn'>,
+  invoice: Pick<Invoice, 'total' | 'dueOn'> & { readonly parts?: readonly DuePart[] },
   paid: bigint,
   today: Temporal.PlainDate,
 ): InvoiceStanding {
   const owed = invoice.total - paid;
   if (owed <= 0n) return { paid, owed, is: 'paid' };
-  if (Temporal.PlainDate.compare(today, invoice.dueOn) > 0) return { paid, owed, is: 'overdue' };
+  const { parts = [{ on: invoice.dueOn, amount: invoice.total }] } = invoice;
+  if (dueBy(today.subtract({ days: 1 }), parts) > paid) return { paid, owed, is: 'overdue' };
   return { paid, owed, is: paid > 0n ? 'part paid' : 'open' };
 }
