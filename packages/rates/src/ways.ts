@@ -110,21 +110,25 @@ function waysThatCount(figures: readonly Figure[]): number[] {
   return told.length > 0 ? told : complete;
 }
 
-/** “120.00 with “hours” and 150.00 with “day””, “24.00 with “way”; nothing is told with “fare””. */
+/** “120.00 with “hours” and 150.00 with “day””, “24.00 with “way”; nothing is told of “fare””. */
 function sayFigures({ ways }: Choice, figures: readonly Figure[], voice: Voice): string {
   const told = ways.flatMap((ids, way) => {
     const figure = figures[way];
     return figure?.isTold ? [`${voice.money(figure.sum)} ${sayWay(ids, voice)}`] : [];
   });
-  const untold = ways.filter((_, way) => !figures[way]?.isTold).map((ids) => sayWay(ids, voice));
+  const untold = ways.filter((_, way) => !figures[way]?.isTold).map((ids) => sayNames(ids, voice));
   const parts = [
     ...(told.length > 0 ? [voice.list(told)] : []),
-    ...(untold.length > 0 ? [`nothing is told ${voice.list(untold)}`] : []),
+    ...(untold.length > 0 ? [`nothing is told of ${voice.list(untold)}`] : []),
   ];
   return parts.join('; ');
 }
 
 /** “with “hours” and “evening””, or “without” them. */
 export function sayWay(ids: readonly string[], voice: Voice): string {
-  return ids.length === 0 ? 'without' : `with ${voice.list(ids.map((id) => `“${id}”`))}`;
+  return ids.length === 0 ? 'without' : `with ${sayNames(ids, voice)}`;
+}
+
+function sayNames(ids: readonly string[], voice: Voice): string {
+  return voice.list(ids.map((id) => `“${id}”`));
 }

@@ -132,7 +132,7 @@ describe('the fare or the way', () => {
   it('says that of the one nothing is told', () => {
     const [line] = priced([fare, way, choice], { legs: ['60 km'] }).lines;
     expect(line?.facts.find(({ name }) => name === 'the lower of')?.value).toBe(
-      '24.00 with “way”; nothing is told with “fare”',
+      '24.00 with “way”; nothing is told of “fare”',
     );
   });
 });
