@@ -19,6 +19,11 @@ export function lineWhy(line: StatementLineJson, of: Reckoned): Why {
   };
 }
 
+/** Some lines of the statement, by their keys. */
+export function linesWhy(of: Reckoned, keys: ReadonlySet<string>): Why[] {
+  return of.statement.lines.filter(({ key }) => keys.has(key)).map((line) => lineWhy(line, of));
+}
+
 type Tax = StatementJson['taxes'][number];
 
 export function taxWhy(tax: Tax, of: Reckoned): Why {
