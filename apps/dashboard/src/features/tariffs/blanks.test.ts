@@ -54,7 +54,7 @@ const said: readonly [Kind, string][] = [
     'Moving [calls]: [one change is] free with [48] hours’ notice, then [50] % of the fee, then [all] of the fee.',
   ],
   ['discount', '[Returning soloist]: the engagement is [10.00] less.'],
-  ['limit', 'What “[hours]” charges is at most [400.00] [a week].'],
+  ['limit', '[The week instead]: what “[hours]” charges is at most [400.00] [a week].'],
   ['travel', 'Travel is [0.35] a [km].'],
   ['cost', '[Costs, such as scores, fares and room hire]: passed on as paid.'],
   ['split', '[School] and [family] share [everything] equally.'],
