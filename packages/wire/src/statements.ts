@@ -1,14 +1,9 @@
 // Statements on the wire, and the preview that prices an engagement without keeping anything.
 
 import { toDecimal } from '@colla/money';
-import {
-  CATEGORIES,
-  type DepositDue,
-  type PaymentDue,
-  type Statement,
-  writtenTariffSchema,
-} from '@colla/rates';
+import { CATEGORIES, type PaymentDue, type Statement, writtenTariffSchema } from '@colla/rates';
 import { z } from 'zod';
+import { deposit, due, showDeposit } from './deposit.ts';
 import {
   callInput,
   costInput,
@@ -41,15 +36,6 @@ export const statementLine = z.object({
 });
 export type StatementLineJson = z.output<typeof statementLine>;
 
-const due = z.array(
-  z.object({
-    event: z.string(),
-    named: z.string().optional(),
-    days: z.int(),
-    monthEnd: z.boolean().optional(),
-  }),
-);
-
 /** A call that drew on hours covered, in minutes; `says` is its sentence. */
 const draw = z.object({ call: z.string(), minutes: z.int(), left: z.int(), says: z.string() });
 
@@ -81,17 +67,7 @@ export const statement = z.object({
   net: amount,
   tax: amount,
   total: amount,
-  deposit: z
-    .object({
-      clause: z.string(),
-      amount,
-      due,
-      /** Until when it is given back. */
-      refundable: due.optional(),
-      counts: z.enum(['the final invoice', 'the next invoice', 'nothing']),
-      arithmetic: z.string(),
-    })
-    .optional(),
+  deposit: deposit.optional(),
   payment: z
     .object({
       clause: z.string(),
@@ -188,7 +164,7 @@ export function showStatement(of: Statement): StatementJson {
     net: text(of.net),
     tax: text(of.tax),
     total: text(of.total),
-    ...(deposit ? { deposit: showDeposit(deposit, text) } : {}),
+    ...(deposit ? { deposit: showDeposit(deposit, of.currency) } : {}),
     ...(payment ? { payment: showPaymentTerms(payment, text) } : {}),
     entitlements: of.entitlements.map((drawn) => ({
       ...drawn,
@@ -209,15 +185,6 @@ export function showStatement(of: Statement): StatementJson {
 }
 
 type Text = (minor: bigint) => string;
-
-function showDeposit({ refundable, ...of }: DepositDue, text: Text): NonNullable<StatementJson['deposit']> {
-  return {
-    ...of,
-    amount: text(of.amount),
-    due: [...of.due],
-    ...(refundable ? { refundable: [...refundable] } : {}),
-  };
-}
 
 function showPaymentTerms(of: PaymentDue, text: Text): NonNullable<StatementJson['payment']> {
   const { due, early, instalments, ...rest } = of;
