@@ -279,6 +279,10 @@ export const engagements = words({
   agreeMove: 'They said yes',
   agreeTitle: 'They said yes to “{title}”',
   acceptedBy: 'Who said yes',
+  saidOn: 'They said it on',
+  saidAt: 'At',
+  saidWhy:
+    'Of work that was agreed earlier, give the day it was: what was cancelled or moved since can then be entered.',
   agreeWhy: {
     one: 'One clause and every call without a condition are frozen as quoted. A later tariff does not change them.',
     other:
