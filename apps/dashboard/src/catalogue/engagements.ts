@@ -315,6 +315,8 @@ export const engagements = words({
   documents: 'Invoices',
   noDocuments: 'Nothing is invoiced yet.',
   beyondOwed: '{payer}: invoiced beyond what is owed now',
+  beyondWhat:
+    'It came to less after it was invoiced. Ask them for that much less, and give back what they have paid beyond it. A further invoice of this engagement asks for that much less by itself.',
   stillToInvoice: '{payer}: still to invoice',
   byStatement: 'What the statement says',
   issueTitle: 'Invoice to {payer}',
