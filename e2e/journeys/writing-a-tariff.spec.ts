@@ -27,6 +27,7 @@ test('a tariff is written in sentences, raised, compared, and taken out and in a
   await openBook(page, server);
   await test.step('begins a tariff', () => begin(page, hands));
   await test.step('fills in a rate', () => fillInRate(page, hands));
+  await test.step('types below a sentence what it does not ask', () => typeBelow(page, hands));
   await test.step('fills in what a cancellation costs', () => fillInCancellation(page, hands));
   await test.step('puts the one before the other, and takes a copy out again', () => reorder(page, hands));
   await test.step('sees three examples priced', () => seeExamples(page));
@@ -84,6 +85,30 @@ async function fillInRate(page: Page, hands: Hands): Promise<void> {
   await write(blank(rate, 'Charged in steps of (minutes)'), '30');
   await expect(least).toBeHidden();
   await expect(each).toHaveValue('a half hour');
+}
+
+async function typeBelow(page: Page, { press, write }: Hands): Promise<void> {
+  const rate = clauseAt(page, 1);
+  const more = rate.locator('summary').filter({ hasText: /^More/ });
+  await press(more);
+  // The sentence says it from the first key on; its field stays where it is, and takes the other keys too.
+  const forgiven = rate.getByLabel('Minutes forgiven before a new step');
+  await write(forgiven, '12');
+  await expect(forgiven).toBeFocused();
+  await expect(forgiven).toHaveValue('12');
+  await expect(rate.getByRole('paragraph').filter({ hasText: 'Rehearsals' })).toContainText('12 minutes');
+  await rate.getByRole('combobox', { name: 'Add a condition' }).selectOption('memberships');
+  const membership = rate.getByRole('textbox', { name: 'Membership' });
+  await write(membership, 'studio');
+  await expect(membership).toBeFocused();
+  await expect(membership).toHaveValue('studio');
+  await press(rate.getByRole('button', { name: /^Take out the condition/ }));
+  await press(more);
+  // Left, it has taken its place in the sentence.
+  await write(blank(rate, 'Minutes forgiven before a new step'), '0');
+  await press(more);
+  await expect(forgiven).toHaveValue('0');
+  await press(more);
 }
 
 async function fillInCancellation(page: Page, hands: Hands): Promise<void> {

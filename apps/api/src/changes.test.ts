@@ -63,6 +63,22 @@ describe.each(databases)('a change, %s', (_, begin) => {
     expect((await client.quoteEngagement(quote)).stage).toBe('quoted');
   });
 
+  test('a yes that was said weeks ago is written down as of then, and a call may have fallen since', async () => {
+    const { client } = practice.browser;
+    const { id, calls } = await enterInquiry(client);
+    const tariff = await client.addTariff({ body: harbourTariff });
+    const params = { id };
+    await client.quoteEngagement({ params, body: { tariff: tariff.id, validUntil: '2026-10-31' } });
+    const yes = (on: string, at: string) =>
+      client.agreeEngagement({ params, body: { acceptedBy: 'Sanna Ilves', said: { on, at, zone } } });
+    expect(await problemOf(yes('2026-10-30', '09:00'))).toMatchObject({ status: 422 });
+    const { agreement } = await yes('2026-08-20', '09:30');
+    expect(agreement?.agreedAt).toBe('2026-08-20T09:30:00+01:00[Europe/London]');
+    const word = { on: '2026-08-27', at: '12:00', zone, by: 'payer', reason: 'illness' } as const;
+    const fallen = await client.cancelCall({ params: { id, call: calls[0]?.id ?? '' }, body: word });
+    expect(fallen.calls[0]?.standing.is).toBe('cancelled');
+  });
+
   test('an agreement keeps its calls and holidays as they were, whatever is changed later', async () => {
     const { client } = practice.browser;
     await client.changeOrganisation({ body: { holidays: ['2026-11-01'] } });

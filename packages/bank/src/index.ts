@@ -22,4 +22,3 @@ export { DELIMITERS, type Delimiter, type Row } from './rows.ts';
 export { type CreditTransfer, scanToPay } from './scan-to-pay.ts';
 export { type Square, squareOf } from './square.ts';
 export { LARGEST_FILE, textOf } from './text.ts';
-export { looksLikeXml } from './xml.ts';

@@ -24,11 +24,6 @@ export interface Reader {
   part(path: string, element: Element): Refusal | undefined;
 }
 
-/** Whether a text means to be XML, right or wrong. */
-export function looksLikeXml(text: string): boolean {
-  return /^\s*</.test(text);
-}
-
 /** Hands a text's parts to `reader`, in their order. Refuses a DOCTYPE, broken XML and a file that breaks off. */
 export function readXml(text: string, reader: Reader): OrRefusal<true> {
   const parser = new SaxesParser({ xmlns: true });

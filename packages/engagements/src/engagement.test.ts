@@ -4,10 +4,10 @@ import { currency } from '@colla/money';
 import { readTariff, sentencesOf, type Tariff } from '@colla/rates';
 import { granted, type OrRefusal, Refusal, refused } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
+import { agree } from './agree.ts';
 import { addCall, agreeCall, cancelCall, missCall, playCall, releaseCall, reopenCall } from './calls.ts';
 import {
   type Agreed,
-  agree,
   cancel,
   decline,
   type Engagement,

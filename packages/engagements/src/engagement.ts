@@ -8,15 +8,15 @@ import {
   type AgreedCall,
   type Move as CallMove,
   type Cost,
+  type DepositDue,
   type SoloistFacts,
-  sentencesOf,
   type Tariff,
   type Term,
   withChoices,
 } from '@colla/rates';
 import { type OrRefusal, Refusal, refused } from '@colla/refusal';
 import type { Leg } from '@colla/travel';
-import { fall, hasLapsed, holdLapsed, isOffered, isOpen, taken } from './hold.ts';
+import { fall, isOpen } from './hold.ts';
 import type { Work } from './programme.ts';
 
 /** What an engagement holds at every stage. */
@@ -54,14 +54,16 @@ export interface Quote {
 }
 
 /**
- * What was accepted, frozen: the tariff version, its sentences as read, the calls, and what was known that day of the
- * holidays and terms of the place and of the payer's other engagements.
+ * What was accepted, frozen: the tariff version, its sentences as read, the calls, the deposit, and what was known that
+ * day of the holidays and terms of the place and of the payer's other engagements.
  */
 export interface Agreement {
   readonly id: string;
   readonly tariff: Tariff;
   readonly sentences: readonly { readonly clause: string; readonly sentence: string }[];
   readonly calls: readonly AgreedCall[];
+  /** As it was reckoned that day; left out where none was agreed, and in books from before it was kept. */
+  readonly deposit?: DepositDue;
   /** Public holidays as the organisation had them entered, `2026-12-25`. */
   readonly holidays: readonly string[];
   readonly terms: readonly Term[];
@@ -134,50 +136,6 @@ export function quote(
     stage: 'quoted',
     quote: { tariff, quotedAt: offer.at, validUntil: offer.validUntil },
   };
-}
-
-/**
- * The payer says yes: the tariff version, its sentences, the calls, holidays and terms are frozen, and every call that
- * is offered without a condition is agreed. Refuses a quote that has lapsed, and a hold that has.
- */
-export function agree(
-  engagement: Engagement,
-  yes: {
-    id: string;
-    at: Temporal.ZonedDateTime;
-    acceptedBy: string;
-    locale: string;
-    holidays: readonly string[];
-    terms: readonly Term[];
-    soFar?: number;
-  },
-): OrRefusal<Agreed> {
-  const open = allowed(engagement, 'agree', 'quoted');
-  if (refused(open)) return open;
-  const { quote, ...facts } = open;
-  if (Temporal.ZonedDateTime.compare(yes.at, quote.validUntil) > 0) {
-    const day = quote.validUntil.toPlainDate().toString();
-    return new Refusal(
-      'engagements/quote-lapsed',
-      `The quote stood until ${day}. Quote again to agree on today's terms.`,
-      { validUntil: day },
-    );
-  }
-  const gone = facts.calls.find((call) => isOffered(call) && hasLapsed(call, yes.at));
-  if (gone) return holdLapsed(gone);
-  const calls = facts.calls.map(taken);
-  const agreement: Agreement = {
-    id: yes.id,
-    tariff: quote.tariff,
-    sentences: sentencesOf(quote.tariff, yes.locale),
-    calls: calls.filter(({ standing }) => standing.is === 'agreed').map(asAgreed),
-    holidays: yes.holidays,
-    terms: yes.terms,
-    ...(yes.soFar === undefined ? {} : { soFar: yes.soFar }),
-    agreedAt: yes.at,
-    acceptedBy: yes.acceptedBy,
-  };
-  return { ...facts, calls, stage: 'agreed', agreement };
 }
 
 /** Either side says no before anything is agreed; every hold is released. */
@@ -299,10 +257,6 @@ function noCalls(): Refusal {
     {},
     '/calls',
   );
-}
-
-function asAgreed({ id, kind, label, planned }: Call): AgreedCall {
-  return { id, kind, ...(label === undefined ? {} : { label }), planned };
 }
 
 function hasBegun(call: Call, at: Temporal.ZonedDateTime): boolean {

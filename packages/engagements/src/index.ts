@@ -1,5 +1,6 @@
 // Someone asks a pianist to play: inquiry → quoted → agreed → played → settled.
 
+export { agree } from './agree.ts';
 export {
   addCall,
   agreeCall,
@@ -13,7 +14,6 @@ export {
 export {
   type Agreed,
   type Agreement,
-  agree,
   allowed,
   type Cancelled,
   type Closed,

@@ -3,8 +3,9 @@ import { currency } from '@colla/money';
 import { readTariff } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
+import { agree } from './agree.ts';
 import { addCall, liftBlock } from './calls.ts';
-import { type Agreed, agree, type Engagement, type Inquiry, quote } from './engagement.ts';
+import { type Agreed, type Engagement, type Inquiry, quote } from './engagement.ts';
 import { changeCall } from './moving.ts';
 
 const at = (text: string) => Temporal.ZonedDateTime.from(`${text}[Europe/London]`);

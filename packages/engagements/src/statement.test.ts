@@ -1,10 +1,11 @@
 import { Temporal } from '@colla/calendar';
 import { currency } from '@colla/money';
-import { readTariff } from '@colla/rates';
+import { readTariff, type WrittenClause } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
+import { agree } from './agree.ts';
 import { addCall, agreeCall, cancelCall, playCall } from './calls.ts';
-import { type Agreed, agree, type Inquiry, type Quoted, quote } from './engagement.ts';
+import { type Agreed, type Inquiry, type Quoted, quote } from './engagement.ts';
 import { changeCall } from './moving.ts';
 import { statementOf, statementOffered, termsOf } from './statement.ts';
 
@@ -213,7 +214,60 @@ describe('a deposit', () => {
       () => granted(cancelCall(deal, 'c1', { at: at('2026-03-05T08:00'), by: 'payer', reason: 'other' })),
     ],
   ])('stays what it was when %s', (_, changed) => {
-    expect(deposit(changed() as Agreed)).toBe(6000n);
+    const { agreement, ...rest } = changed() as Agreed;
+    const { deposit: _kept, ...before } = agreement;
+    expect(deposit({ ...rest, agreement })).toBe(6000n);
+    // also in books from before it was kept with the agreement
+    expect(deposit({ ...rest, agreement: before })).toBe(6000n);
+  });
+
+  describe('of a quarter of the fee', () => {
+    const quarter = { as: 'share', share: 2500 };
+    const work = {
+      ...{ id: 'w1', composer: 'Ildry', title: 'Sonata', minutes: 12, requested: false },
+      part: { state: 'promised', permission: 'not needed' },
+    } as const;
+    /** One recital in May, agreed on 3 March under these clauses. */
+    const agreedOn = (...fees: WrittenClause[]): Agreed => {
+      const planned = { start: at('2026-05-20T19:00'), end: at('2026-05-20T20:00') };
+      const call = { id: 'c1', kind: 'recital', place: 'Hall', planned } as const;
+      const asking = granted(addCall({ ...asked, programme: [{ ...work, pages: 10 }] }, call));
+      const due = [{ event: 'agreement', days: 7 }];
+      const clauses = [...fees, { id: 'deposit', kind: 'deposit', terms: { of: quarter, due } }];
+      const terms = granted(readTariff({ ...tariff.written, clauses }));
+      const until = { at: at('2026-03-02T09:00'), validUntil: at('2026-03-20T09:00') };
+      return granted(agree(granted(quote(asking, { tariff: terms, choices: {}, ...until })), yes));
+    };
+    const dueIn = (engagement: Agreed) => {
+      const of = statementOf(engagement, at('2026-05-10T09:00'), house);
+      return [of?.deposit?.amount, of?.total];
+    };
+
+    it('stays what it was when pages are added to the programme', () => {
+      const pages: WrittenClause = { id: 'pages', kind: 'fixed', terms: { price: '5.00', each: 'page' } };
+      const more = agreedOn(pages);
+      expect(dueIn(more)).toEqual([1250n, 5000n]);
+      expect(dueIn({ ...more, programme: [{ ...work, pages: 20 }] })).toEqual([1250n, 10000n]);
+    });
+
+    it('stays what it was when the place is another', () => {
+      const at = (place: string, price: string): WrittenClause => ({
+        ...{ id: place.toLowerCase(), kind: 'fixed', for: { places: [place] } },
+        terms: { price },
+      });
+      const hall = agreedOn(at('Hall', '100.00'), at('Away', '200.00'));
+      expect(dueIn(hall)).toEqual([2500n, 10000n]);
+      expect(dueIn(granted(changeCall(hall, 'c1', { place: 'Away' })) as Agreed)).toEqual([2500n, 20000n]);
+    });
+
+    it('stays what it was when music comes late', () => {
+      const fee: WrittenClause = { id: 'fee', kind: 'fixed', terms: { price: '200.00' } };
+      const late: WrittenClause = {
+        ...{ id: 'late', kind: 'late-score' },
+        terms: { steps: [{ days: 28, means: { as: 'charge', amount: '25.00' } }] },
+      };
+      expect(dueIn(agreedOn(fee, late))).toEqual([5000n, 22500n]);
+    });
   });
 });
 

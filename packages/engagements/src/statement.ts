@@ -31,6 +31,7 @@ export function factsOf(engagement: EngagementFacts, house: House, agreement?: A
     ...engagement,
     offered: agreement === undefined,
     ...(agreement ? { agreedAt: agreement.agreedAt, agreedCalls: agreement.calls } : {}),
+    ...(agreement?.deposit ? { agreedDeposit: agreement.deposit } : {}),
     holidays: new Set(holidays),
     terms,
     ...(soFar === undefined ? {} : { soFar }),

@@ -88,6 +88,19 @@ describe('what payers owe, by how late it is', () => {
     expect([of('03-31', 'p1')?.deposits, of('04-01', 'p1')?.deposits]).toEqual([0n, 2500n]);
   });
 
+  it('a debt in monthly parts grows old part by part, and the first is paid first', () => {
+    // Mara's first 120.00 in three parts of 40.00; 50.00 came, so 30.00 is left of the second
+    const parts = ['03-03', '04-03', '05-03'].map((on) => ({ on: day(on), amount: 4000n }));
+    const known = invoices.map((of) => (of.invoice === 'i1' ? { ...of, parts } : of));
+    const owed = (asAt: string) => ageing(posted, known, day(asAt)).find(({ party }) => party === 'p1')?.owed;
+    // on 10 March the first is a week late; nothing had come
+    expect(owed('03-10')).toEqual({ ...none, 'up to 30': 4000n, 'not due': 8000n });
+    // on 31 March the 50.00 of 20 March has paid the first and 10.00 of the second
+    expect(owed('03-31')).toEqual({ ...none, 'not due': 7000n });
+    // on 5 April the second is two days late; another 120.00 was invoiced on 1 April, due on 1 May
+    expect(owed('04-05')).toEqual({ ...none, 'up to 30': 3000n, 'not due': 16000n });
+  });
+
   it('a debt of an invoice that nobody knows is loud', () => {
     expect(() => ageOf(undefined, day('04-01'))).toThrow('nobody knows');
   });

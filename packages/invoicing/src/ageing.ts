@@ -4,6 +4,7 @@ import type { Temporal } from '@colla/calendar';
 import { type Balance, balances, type Posted } from '@colla/ledger';
 import type { Currency } from '@colla/money';
 import type { OpenInvoice } from './allocation.ts';
+import { stillOwed } from './due-parts.ts';
 
 /** By how many days what is owed is late, at most; what is not due yet by none. */
 export const AGES = ['not due', 'up to 30', 'up to 60', 'up to 90', 'over 90'] as const;
@@ -23,11 +24,12 @@ export interface Aged {
 }
 
 /** What an invoice is known by here. */
-type Dated = Pick<OpenInvoice, 'invoice' | 'dueOn'>;
+type Dated = Pick<OpenInvoice, 'invoice' | 'dueOn' | 'parts'>;
 
 /**
  * What every payer owed at the end of a day, by how late it was then, in the order of the postings. A debt is late from
- * the day after it was due. Every invoice that the postings name must be given: a debt without a day is a broken invariant.
+ * the day after it was due, each part of it from its own; what came settles the earliest. Every invoice that the postings
+ * name must be given: a debt without a day is a broken invariant.
  */
 export function ageing(
   posted: readonly Posted[],
@@ -39,7 +41,7 @@ export function ageing(
 
 /** The same of balances at the end of that day. */
 export function aged(held: readonly Balance[], invoices: readonly Dated[], asAt: Temporal.PlainDate): Aged[] {
-  const due = new Map(invoices.map(({ invoice, dueOn }) => [invoice, dueOn]));
+  const known = new Map(invoices.map((of) => [of.invoice, of]));
   const sums = new Map<string, Aged>();
   for (const { account, currency, amount } of held) {
     if (!('party' in account) || amount === 0n) continue;
@@ -47,7 +49,7 @@ export function aged(held: readonly Balance[], invoices: readonly Dated[], asAt:
     const so = sums.get(key) ?? nothing(account.party, currency);
     if (account.purpose === 'credit held') sums.set(key, { ...so, credit: so.credit + amount });
     else if (account.purpose === 'deposits held') sums.set(key, { ...so, deposits: so.deposits + amount });
-    else sums.set(key, older(so, amount, ageOf(due.get(account.invoice), asAt)));
+    else sums.set(key, byAge(so, amount, { of: known.get(account.invoice), asAt }));
   }
   return [...sums.values()].map((of) => ({ ...of, total: sum(of.owed) - of.credit }));
 }
@@ -55,6 +57,16 @@ export function aged(held: readonly Balance[], invoices: readonly Dated[], asAt:
 function nothing(party: string, currency: Currency): Aged {
   const owed = { 'not due': 0n, 'up to 30': 0n, 'up to 60': 0n, 'up to 90': 0n, 'over 90': 0n };
   return { party, currency, owed, credit: 0n, deposits: 0n, total: 0n };
+}
+
+/** What is owed on one invoice, part by part. */
+function byAge(
+  so: Aged,
+  amount: bigint,
+  { of, asAt }: { of: Dated | undefined; asAt: Temporal.PlainDate },
+): Aged {
+  if (!of?.parts) return older(so, amount, ageOf(of?.dueOn, asAt));
+  return stillOwed(amount, of.parts).reduce((sum, part) => older(sum, part.amount, ageOf(part.on, asAt)), so);
 }
 
 function older(so: Aged, amount: bigint, age: Age): Aged {

@@ -3,6 +3,7 @@
 import { Temporal } from '@colla/calendar';
 import { type Currency, toDecimal } from '@colla/money';
 import { type OrRefusal, Refusal, refused } from '@colla/refusal';
+import type { DuePart } from './due-parts.ts';
 
 /** So much of some money for an invoice, in minor units. */
 export interface Allocation {
@@ -24,6 +25,8 @@ export interface OpenInvoice extends Owed {
   readonly engagement: string;
   readonly issuedOn: Temporal.PlainDate;
   readonly dueOn: Temporal.PlainDate;
+  /** Where it is due in parts: each with its day, the earliest first. */
+  readonly parts?: readonly DuePart[];
 }
 
 /** Oldest first, or so much for each invoice that somebody chose. */

@@ -102,6 +102,41 @@ describe('tax of a part is in proportion, and the last part has the rest', () =>
     expect(part.payers).toEqual([{ payer: 'payer', net: 6000n, tax: 420n, total: 6420n }]);
   });
 
+  it('and nothing on a coaching that is not taxed, asked for before the lesson that is', () => {
+    const hourly = (id: string, kind: 'coaching' | 'lesson'): WrittenClause => ({
+      ...{ id, kind: 'hourly', for: { calls: [kind] } },
+      terms: { price: '100.00' },
+    });
+    const vat: WrittenClause = { id: 'vat', kind: 'tax', terms: { name: 'VAT', rate: 2000, on: ['taught'] } };
+    const both = engaged(
+      [hourly('coached', 'coaching'), hourly('taught', 'lesson'), vat],
+      [
+        ['c1', 'coaching', '02-02T10:00'],
+        ['c2', 'lesson', '02-27T10:00'],
+      ],
+    );
+    const first = ask('after each call', played(both, 'c1'), '02-02');
+    expect(first).toMatchObject({ total: 10000n, tax: 0n, taxes: [] });
+    // the lesson of 100.00 with 20.00
+    expect(ask('after each call', played(both, 'c1', 'c2'), '02-27', [first])).toMatchObject({
+      total: 12000n,
+      taxes: [{ base: 10000n, amount: 2000n }],
+    });
+  });
+
+  it('and of a tax on top of another so is what it is reckoned on', () => {
+    const taxes: WrittenClause[] = [
+      { id: 'gst', kind: 'tax', terms: { name: 'GST', rate: 500 } },
+      { id: 'qst', kind: 'tax', terms: { name: 'QST', rate: 1000, onTopOf: ['gst'] } },
+    ];
+    const one = ask('after each call', played(engaged([...BY_THE_HOUR, ...taxes], CALLS), 'c1'), '02-02');
+    // 5 % of 60.00 are 3.00; 10 % of 63.00 are 6.30
+    expect(one.taxes).toMatchObject([
+      { base: 6000n, amount: 300n },
+      { base: 6300n, amount: 630n },
+    ]);
+  });
+
   const terms: WrittenClause[] = [
     ...BY_THE_HOUR,
     { id: 'tax', kind: 'tax', terms: { name: 'VAT', rate: 1900, inside: true, not: ['rehearsal'] } },

@@ -35,7 +35,7 @@ export interface Planned {
 export function invoiceable(of: Planned): Statement {
   const lines = of.statement.lines.filter((line) => isInvoiceable(line, of));
   if (lines.length === of.statement.lines.length) return of.statement;
-  const taxes = of.statement.taxes.map((tax) => taxOn(tax, lines, of.statement.lines));
+  const taxes = of.statement.taxes.map((tax) => taxOn(tax, lines));
   return { ...of.statement, lines, taxes, ...summed(of.statement, lines, taxes) };
 }
 
@@ -55,16 +55,13 @@ function isDone({ calls }: Engagement): boolean {
 }
 
 /** A tax on some of the lines it is on: in proportion to them, rounded once. Where they cancel out, all of it. */
-function taxOn(tax: TaxSum, some: readonly Line[], all: readonly Line[]): TaxSum {
-  const [part, whole] = [some, all].map((lines) => taxed(tax, lines));
-  if (part === undefined || whole === undefined || whole === 0n) return tax;
+function taxOn(tax: TaxSum, lines: readonly Line[]): TaxSum {
+  const asked = new Set(lines.map(({ key }) => key));
+  const on = tax.on.filter(({ key }) => asked.has(key));
+  const [part, whole] = [sum(on), sum(tax.on)];
+  if (whole === 0n) return tax;
   const amount = inProportion(tax.amount, part, whole);
-  return { ...tax, amount, base: tax.inside ? part - amount : part };
-}
-
-/** What the lines come to that a tax is on. */
-function taxed({ payer, not }: TaxSum, lines: readonly Line[]): bigint {
-  return sum(lines.filter((line) => line.payer === payer && !not?.includes(line.category)));
+  return { ...tax, on, amount, base: tax.inside ? part - amount : inProportion(tax.base, part, whole) };
 }
 
 function inProportion(amount: bigint, part: bigint, whole: bigint): bigint {

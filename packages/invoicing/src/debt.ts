@@ -4,24 +4,26 @@ import { Temporal } from '@colla/calendar';
 import { type Agreed, factsOf, type House, statementUnder } from '@colla/engagements';
 import type { Call } from '@colla/hours';
 import { dueOn, type EventDay, type PaymentDue, type Statement } from '@colla/rates';
+import type { HeldDeposit } from './deposit.ts';
+import { type DuePart, dueBy, duePartsOf } from './due-parts.ts';
 import type { Invoice } from './invoice.ts';
 
 /** An invoice and what was paid on it, in minor units. */
 export interface Paid {
-  readonly invoice: Pick<Invoice, 'payer' | 'total' | 'dueOn'>;
+  readonly invoice: Pick<Invoice, 'payer' | 'total' | 'issuedOn' | 'dueOn'>;
   readonly paid: bigint;
 }
 
-/** So much by a day, in minor units. */
-interface Part {
-  readonly on: Temporal.PlainDate;
-  readonly amount: bigint;
+/** What came in for an engagement: on its invoices, and as deposits that are held. */
+interface CameIn {
+  readonly invoices: readonly Paid[];
+  readonly deposits: readonly HeldDeposit[];
 }
 
 /** What one payer has to pay by which day, by the clause and by invoices; never more than `most`. */
 export interface Debt {
-  readonly parts: readonly Part[];
-  readonly invoiced: readonly Part[];
+  readonly parts: readonly DuePart[];
+  readonly invoiced: readonly DuePart[];
   readonly most: bigint;
   readonly received: bigint;
 }
@@ -34,18 +36,43 @@ interface DebtFacts {
   readonly payment: PaymentDue;
 }
 
-/** The debts of an engagement, payer by payer. */
-export function debtsOf(of: DebtFacts, invoices: readonly Paid[]): Debt[] {
+/**
+ * The debts of an engagement, payer by payer. A deposit that is held lessens what there is to pay in the end where it
+ * counts towards the final invoice, and is as good as paid where it counts towards the next.
+ */
+export function debtsOf(of: DebtFacts, { invoices, deposits }: CameIn): Debt[] {
+  const { engagement, house, asItStands, payment } = of;
   const planned = plannedOf(of);
-  return of.asItStands.payers.map(({ payer, total }) => {
+  const facts = factsOf(engagement, house, engagement.agreement);
+  const held = heldOf(engagement.id, deposits);
+  return asItStands.payers.map(({ payer, total }) => {
     const own = invoices.filter(({ invoice }) => invoice.payer === payer);
+    const paid = own.reduce((sum, { paid }) => sum + paid, 0n);
+    const deposit = take(held, engagement.payers[payer], total - paid);
+    const counts = asItStands.deposit?.counts;
     return {
       parts: planned ? partsOf(payer, planned) : [],
-      invoiced: own.map(({ invoice }) => ({ on: invoice.dueOn, amount: invoice.total })),
-      most: total,
-      received: own.reduce((sum, { paid }) => sum + paid, 0n),
+      invoiced: own.flatMap(({ invoice }) => duePartsOf(invoice, { payment, facts })),
+      most: counts === 'the final invoice' ? total - deposit : total,
+      received: counts === 'the next invoice' ? paid + deposit : paid,
     };
   });
+}
+
+/** What is held for an engagement, by party. */
+function heldOf(engagement: string, deposits: readonly HeldDeposit[]): Map<string, bigint> {
+  const held = new Map<string, bigint>();
+  for (const of of deposits)
+    if (of.engagement === engagement) held.set(of.party, (held.get(of.party) ?? 0n) + of.amount);
+  return held;
+}
+
+/** Takes of what a party has there as much as one of its roles owes: who pays in two roles has one deposit. */
+function take(held: Map<string, bigint>, party: string | undefined, owed: bigint): bigint {
+  const there = (party !== undefined && held.get(party)) || 0n;
+  const taken = greatest(0n, least(there, owed));
+  if (party !== undefined) held.set(party, there - taken);
+  return taken;
 }
 
 /** What falls due without an invoice. */
@@ -75,14 +102,14 @@ function unplayed(call: Call): Call {
 }
 
 /** All at once, month by month, or each part on the day of its own. */
-function partsOf(payer: string, { asPlanned, dayOf }: Planned): Part[] {
+function partsOf(payer: string, { asPlanned, dayOf }: Planned): DuePart[] {
   const { payment } = asPlanned;
   const first = payment && dayOf(payment.due);
   const theirs = payment?.instalments.filter((part) => part.payer === payer) ?? [];
   const whole = asPlanned.payers.find((sum) => sum.payer === payer)?.total ?? 0n;
   if (theirs.length === 0) return first ? [{ on: first, amount: whole }] : [];
-  return theirs.flatMap(({ month, due, amount }) => {
-    const on = due ? dayOf(due) : first?.add({ months: month });
+  return theirs.flatMap(({ ordinal, due, amount }) => {
+    const on = due ? dayOf(due) : first?.add({ months: ordinal - 1 });
     return on ? [{ on, amount }] : [];
   });
 }
@@ -100,10 +127,6 @@ export function owedBy(day: Temporal.PlainDate, debts: readonly Debt[]): bigint 
     const due = least(most, greatest(dueBy(day, parts), dueBy(day, invoiced)));
     return sum + greatest(0n, due - received);
   }, 0n);
-}
-
-function dueBy(day: Temporal.PlainDate, parts: readonly Part[]): bigint {
-  return parts.reduce((sum, { on, amount }) => (isAfter(on, day) ? sum : sum + amount), 0n);
 }
 
 function least(one: bigint, other: bigint): bigint {

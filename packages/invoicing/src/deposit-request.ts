@@ -107,7 +107,11 @@ export function issueDepositRequest(
 }
 
 function noDeposit(): Refusal {
-  return new Refusal('invoicing/no-deposit', 'No deposit is agreed, so there is none to ask for.', {});
+  return new Refusal(
+    'invoicing/no-deposit',
+    'No deposit is agreed, so there is none to ask for. Ask for the money by an invoice, or agree on terms with a deposit.',
+    {},
+  );
 }
 
 function notToAsk(left: bigint, currency: Currency): Refusal {

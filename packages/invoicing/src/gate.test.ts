@@ -10,6 +10,7 @@ import {
   further,
   lasting,
   organisation,
+  POUND,
   type Told,
 } from './engaged.fixture.ts';
 import { blockOf, type Gated, mayLift, mayPlay } from './gate.ts';
@@ -32,7 +33,7 @@ const agreed = engaged([...BY_THE_HOUR, WEEK_BEFORE], calls);
 const blocked = (engagement: Agreed, now: string, invoices: Gated['invoices'] = []) =>
   blockOf({ engagement, invoices, house: organisation }, at(now));
 const invoice = (total: bigint, dueOn: string, paid: bigint, payer = 'payer') => ({
-  invoice: { payer, total, dueOn: day(dueOn) },
+  invoice: { payer, total, issuedOn: day('01-06'), dueOn: day(dueOn) },
   paid,
 });
 
@@ -134,6 +135,58 @@ describe('not paid, not played', () => {
       due: day('02-09'),
       owed: 6000n,
       calls: ['c2', 'c3'],
+    });
+  });
+
+  it('goes month by month also where all of it stands on one invoice', () => {
+    const monthly = engaged(
+      [...BY_THE_HOUR, payment([{ event: 'agreement', days: 10 }], { instalments: 3 })],
+      calls,
+    );
+    // 60.00 on 15 January, 15 February and 15 March
+    const first = [invoice(18000n, '01-15', 6000n)];
+    expect(blocked(monthly, '01-16T10:00', first)).toBeUndefined();
+    expect(blocked(monthly, '02-15T10:00', first)).toMatchObject({ due: day('02-15'), owed: 6000n });
+  });
+
+  describe('with 45.00 held as a deposit', () => {
+    const deposit = (counts: string): WrittenClause => ({
+      ...{ id: 'deposit', kind: 'deposit' },
+      terms: { of: { as: 'amount', amount: '45.00' }, due: [{ event: 'agreement', days: 3 }], counts },
+    });
+    const held = [{ engagement: 'e1', party: 'p1', amount: 4500n, currency: POUND }];
+    const waiting = (counts: string, term: WrittenClause, now: string) =>
+      blockOf(
+        {
+          engagement: engaged([...BY_THE_HOUR, deposit(counts), term], calls),
+          invoices: [],
+          deposits: held,
+          house: organisation,
+        },
+        at(now),
+      )?.owed;
+    const monthly = payment([{ event: 'agreement', days: 10 }], { instalments: 3 });
+
+    it.each([
+      [
+        '135.00 of 180.00, where it counts towards the final invoice',
+        'the final invoice',
+        WEEK_BEFORE,
+        13500n,
+      ],
+      ['135.00, where it counts towards the next', 'the next invoice', WEEK_BEFORE, 13500n],
+      ['all of it, where it counts towards nothing', 'nothing', WEEK_BEFORE, 18000n],
+      ['the first of three parts whole, which is not the final invoice', 'the final invoice', monthly, 6000n],
+      ['the rest of the first part, where it counts towards the next', 'the next invoice', monthly, 1500n],
+    ])('waits for %s', (_, counts, term, owed) => {
+      expect(waiting(counts, term, '02-02T09:00')).toBe(owed);
+    });
+
+    it('of another engagement, waits for everything', () => {
+      const engagement = engaged([...BY_THE_HOUR, deposit('the final invoice'), WEEK_BEFORE], calls);
+      const deposits = held.map((of) => ({ ...of, engagement: 'e2' }));
+      const block = blockOf({ engagement, invoices: [], deposits, house: organisation }, at('02-02T09:00'));
+      expect(block?.owed).toBe(18000n);
     });
   });
 

@@ -5,11 +5,14 @@ import { type Agreed, type House, statementUnder } from '@colla/engagements';
 import { type Currency, toDecimal } from '@colla/money';
 import { type OrRefusal, Refusal } from '@colla/refusal';
 import { daysOf, debtsOf, owedBy, type Paid } from './debt.ts';
+import type { HeldDeposit } from './deposit.ts';
 
 /** What a block is read off: an agreed engagement, every invoice of it, and what is fixed outside it. */
 export interface Gated {
   readonly engagement: Agreed;
   readonly invoices: readonly Paid[];
+  /** What is held of its deposit; nothing where it is left out. */
+  readonly deposits?: readonly HeldDeposit[];
   readonly house: House;
 }
 
@@ -28,10 +31,11 @@ export interface Block {
  * The block under which agreed calls stand at `now`; undefined where there is none. From the day on which something is
  * due and not received, invoiced or not, a call of that day or later waits, unless its block was lifted. What is due is
  * what the engagement comes to with every call as it was planned, and no more than it comes to as it stands: an hour
- * more that was played, or a fare paid since, is not owed before the next call.
+ * more that was played, or a fare paid since, is not owed before the next call. What is held as a deposit counts
+ * towards what the agreement says.
  */
 export function blockOf(
-  { engagement, invoices, house }: Gated,
+  { engagement, invoices, deposits = [], house }: Gated,
   now: Temporal.ZonedDateTime,
 ): Block | undefined {
   const waiting = engagement.calls.filter(({ standing, lifted }) => standing.is === 'agreed' && !lifted);
@@ -40,7 +44,7 @@ export function blockOf(
   if (!asItStands?.payment?.gate) return undefined;
   const { payment, currency } = asItStands;
   const today = now.toPlainDate();
-  const debts = debtsOf({ engagement, house, asItStands, payment }, invoices);
+  const debts = debtsOf({ engagement, house, asItStands, payment }, { invoices, deposits });
   const since = daysOf(debts).find((day) => isBy(day, today) && owedBy(day, debts) > 0n);
   const calls = waiting.filter(({ planned }) => since && isBy(since, planned.start.toPlainDate()));
   if (!since || calls.length === 0) return undefined;
@@ -76,7 +80,7 @@ export function mayLift(block: Block | undefined, call: string): OrRefusal<true>
   if (block?.calls.includes(call)) return true;
   return new Refusal(
     'invoicing/not-blocked',
-    'Nothing is owed before this call today, or its block was lifted already. There is nothing to lift.',
+    'Nothing is owed before this call today, or its block was lifted already. Leave it as it is: it may be played.',
     { call },
   );
 }

@@ -56,6 +56,7 @@ export {
   issueDepositRequest,
 } from './deposit-request.ts';
 export { type Drafting, draftInvoice, dueDay } from './draft.ts';
+export { type DuePart, duePartsOf } from './due-parts.ts';
 export { EVENT_WORDS, type Happened, happened, type MoneyEvent } from './event.ts';
 export { type Block, blockOf, type Gated, mayLift, mayPlay } from './gate.ts';
 export { type DocumentSums, documentSums, gather, issueGathered } from './gathered.ts';

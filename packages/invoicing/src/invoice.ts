@@ -4,6 +4,7 @@ import { Temporal } from '@colla/calendar';
 import { type Currency, LARGEST } from '@colla/money';
 import { type OrRefusal, Refusal } from '@colla/refusal';
 import type { Billable, InvoiceLine, InvoiceTax } from './billable.ts';
+import { type DuePart, dueBy } from './due-parts.ts';
 import { writeNumber } from './number.ts';
 
 /** A name and address as they stood when the document was issued. */
@@ -72,13 +73,13 @@ export function issuable({ billable }: Pick<InvoiceDraft, 'billable'>): OrRefusa
   if (billable.total === 0n) {
     return new Refusal(
       'invoicing/nothing-to-invoice',
-      'Everything the statement says has been invoiced already. There is nothing to ask for.',
+      'Everything the statement says has been invoiced already. Invoice again once something more is played or spent.',
       { payer: billable.payer },
     );
   }
   return new Refusal(
     'invoicing/less-than-invoiced',
-    'The statement now says less than was invoiced, so there is nothing to ask for: the difference is owed back to the payer.',
+    'The statement now says less than was invoiced, and the difference is owed back to the payer. Issue a credit note for it.',
     {
       payer: billable.payer,
       minorUnits: String(-billable.total),
@@ -129,14 +130,18 @@ export interface InvoiceStanding {
   readonly is: 'open' | 'part paid' | 'overdue' | 'paid';
 }
 
-/** An invoice is overdue from the day after it was due, in the organisation's own calendar. */
+/**
+ * An invoice is overdue from the day after it was due, in the organisation's own calendar; one that is due in parts, once
+ * less was paid than was due by then.
+ */
 export function standingOf(
-  invoice: Pick<Invoice, 'total' | 'dueOn'>,
+  invoice: Pick<Invoice, 'total' | 'dueOn'> & { readonly parts?: readonly DuePart[] },
   paid: bigint,
   today: Temporal.PlainDate,
 ): InvoiceStanding {
   const owed = invoice.total - paid;
   if (owed <= 0n) return { paid, owed, is: 'paid' };
-  if (Temporal.PlainDate.compare(today, invoice.dueOn) > 0) return { paid, owed, is: 'overdue' };
+  const { parts = [{ on: invoice.dueOn, amount: invoice.total }] } = invoice;
+  if (dueBy(today.subtract({ days: 1 }), parts) > paid) return { paid, owed, is: 'overdue' };
   return { paid, owed, is: paid > 0n ? 'part paid' : 'open' };
 }

@@ -4,6 +4,7 @@ import { toDecimal } from '@colla/money';
 import type { WrittenClause } from '@colla/rates';
 import { granted, refused } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
+import type { OpenInvoice } from './allocation.ts';
 import { invoiced } from './billed.fixture.ts';
 import { emptyBooks } from './books.fixture.ts';
 import { at, day, engaged, organisation, POUND } from './engaged.fixture.ts';
@@ -29,9 +30,9 @@ function late(by: object, price = '5000.00') {
     };
     return books.enter({ kind: 'payment', record });
   };
-  const propose = (on: string | Temporal.PlainDate) =>
+  const propose = (on: string | Temporal.PlainDate, parts?: OpenInvoice['parts']) =>
     proposeLateInterest({
-      invoice: books.open(invoice),
+      invoice: { ...books.open(invoice), ...(parts ? { parts } : {}) },
       posted: books.posted,
       facts: factsOf(engagement, organisation, engagement.agreement),
       terms: { tariff: engagement.agreement.tariff, locale: 'en-GB' },
@@ -81,6 +82,18 @@ describe('late interest is proposed', () => {
       interest: 11000n,
       left: 11000n,
       arithmetic: '2000.00 until 2026-03-13: 20.00; 3000.00 until 2026-04-02: 90.00',
+    });
+  });
+
+  it('on monthly parts from the day of each, the first paid first', () => {
+    const { pay, propose } = late(yearly(3650), '3000.00');
+    const parts = ['03-03', '04-03', '05-03'].map((on) => ({ on: day(on), amount: 100000n }));
+    expect(propose('03-03', parts)).toBeUndefined();
+    pay('03-13', 150000n);
+    // 1,000.00 for 10 days are 10.00; what is left of the second, 500.00, for 7 days 3.50; the third is not due
+    expect(propose('04-10', parts)).toMatchObject({
+      interest: 1350n,
+      arithmetic: '1000.00 until 2026-03-13: 10.00; 500.00 until 2026-04-10: 3.50',
     });
   });
 

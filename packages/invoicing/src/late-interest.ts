@@ -4,9 +4,10 @@
 import { Temporal } from '@colla/calendar';
 import { fits, type Posted } from '@colla/ledger';
 import { type Currency, toDecimal } from '@colla/money';
-import { type Facts, type LateCharge, latePayment, type Terms } from '@colla/rates';
+import { type Facts, latePayment, type Terms } from '@colla/rates';
 import { type OrRefusal, Refusal, refused } from '@colla/refusal';
 import type { OpenInvoice } from './allocation.ts';
+import { stillOwed } from './due-parts.ts';
 
 /** Late interest that was charged, added to what is owed on the invoice it is for. Minor units; outside the scope of tax. */
 export interface LateInterest {
@@ -32,7 +33,7 @@ export interface LateProposal {
 
 /** What a proposal is reckoned from: the agreement of the invoice, and the postings of the ledger. */
 export interface Lateness {
-  readonly invoice: Pick<OpenInvoice, 'invoice' | 'dueOn' | 'currency'>;
+  readonly invoice: Pick<OpenInvoice, 'invoice' | 'dueOn' | 'parts' | 'currency'>;
   readonly posted: readonly Posted[];
   readonly facts: Facts;
   readonly terms: Terms;
@@ -45,13 +46,17 @@ export interface Lateness {
  * reference rate is not known.
  */
 export function proposeLateInterest(of: Lateness): OrRefusal<LateProposal | undefined> {
-  const owedWhenDue = sumOf(changes(of).filter(({ on }) => !isAfter(on, of.invoice.dueOn)));
-  const whole = charge(of, owedWhenDue, of.on);
+  const late = debtsOf(of).filter(({ owed, dueOn }) => owed > 0n && isAfter(of.on, dueOn));
+  const [first] = late;
+  if (!first) return undefined;
+  const { facts, terms, on } = of;
+  const owed = late.reduce((sum, debt) => sum + debt.owed, 0n);
+  const whole = latePayment(facts, terms, { amount: owed, dueOn: first.dueOn, on });
   if (refused(whole) || whole === undefined || whole.total === 0n) return refused(whole) ? whole : undefined;
   let interest = 0n;
   const said: string[] = [];
-  for (const { amount, until } of lateParts(of, owedWhenDue)) {
-    const part = charge(of, amount < 0n ? -amount : amount, until);
+  for (const { amount, dueOn, until } of late.flatMap((debt) => spansOf(debt, on))) {
+    const part = latePayment(facts, terms, { amount: amount < 0n ? -amount : amount, dueOn, on: until });
     if (refused(part)) return part;
     const cost = (amount < 0n ? -1n : 1n) * (part?.interest ?? 0n);
     interest += cost;
@@ -63,37 +68,62 @@ export function proposeLateInterest(of: Lateness): OrRefusal<LateProposal | unde
   return { interest, sum: whole.sum, charged, left: left > 0n ? left : 0n, arithmetic: said.join('; ') };
 }
 
-function charge(
-  { facts, terms, invoice }: Lateness,
-  amount: bigint,
-  on: Temporal.PlainDate,
-): OrRefusal<LateCharge> | undefined {
-  return latePayment(facts, terms, { amount, dueOn: invoice.dueOn, on });
+/** An amount by a day. */
+interface Owing {
+  readonly on: Temporal.PlainDate;
+  readonly amount: bigint;
+}
+
+/** A debt of one day: what was owed of it when it was due, and how much there was left of it after each later change. */
+interface OfOneDay {
+  readonly dueOn: Temporal.PlainDate;
+  readonly owed: bigint;
+  readonly after: readonly Owing[];
+}
+
+/** The debts of an invoice, one for each day on which something of it is due; what comes settles the earliest. */
+function debtsOf(of: Lateness): OfOneDay[] {
+  const { parts = [{ on: of.invoice.dueOn, amount: 0n }] } = of.invoice;
+  const stands = standsOf(of).map(({ on, amount }) => ({ on, each: stillOwed(amount, parts) }));
+  return parts.map(({ on: dueOn }, index) => {
+    const own = stands.map(({ on, each }) => ({ on, amount: each[index]?.amount ?? 0n }));
+    return {
+      dueOn,
+      owed: own.findLast(({ on }) => !isAfter(on, dueOn))?.amount ?? 0n,
+      after: own.filter(({ on }) => isAfter(on, dueOn)),
+    };
+  });
+}
+
+/** What was owed after each change. What pays interest that was charged, beyond the debt itself, is no part of the debt. */
+function standsOf(of: Lateness): Owing[] {
+  let sum = 0n;
+  return changes(of).map(({ on, amount }) => {
+    sum += amount;
+    return { on, amount: sum > 0n ? sum : 0n };
+  });
 }
 
 /**
- * The debt by the days until which its parts were owed: what was paid, until then; what came back because a payment
+ * A debt by the days until which its parts were owed: what was paid, until then; what came back because a payment
  * bounced, less the days it was paid; the rest until the day one looks.
  */
-function lateParts(of: Lateness, owedWhenDue: bigint): { amount: bigint; until: Temporal.PlainDate }[] {
-  let left = owedWhenDue;
-  const parts = changes(of)
-    .filter(({ on }) => isAfter(on, of.invoice.dueOn))
-    .map(({ on, amount }) => {
-      // What pays interest that was charged, beyond the debt itself, is no part of the debt.
-      const change = left + amount < 0n ? -left : amount;
-      left += change;
-      return { amount: -change, until: on };
-    });
-  return [...parts, { amount: left, until: of.on }].filter(({ amount }) => amount !== 0n);
+function spansOf({ dueOn, owed, after }: OfOneDay, on: Temporal.PlainDate) {
+  let left = owed;
+  const spans = after.map((now) => {
+    const amount = left - now.amount;
+    left = now.amount;
+    return { amount, dueOn, until: now.on };
+  });
+  return [...spans, { amount: left, dueOn, until: on }].filter(({ amount }) => amount !== 0n);
 }
 
 /**
  * What was asked for and settled on the invoice up to the day one looks, as debits, by day; without interest charged.
- * What a credit note took off was never owed, so it counts from the day the debt was due.
+ * What a credit note took off was never owed, so it counts from the day the debt was first due.
  */
 function changes(of: Lateness): Posted[] {
-  const { dueOn } = of.invoice;
+  const dueOn = of.invoice.parts?.[0]?.on ?? of.invoice.dueOn;
   return onInvoice(of)
     .filter((posted) => !isInterest(posted))
     .map((posted) =>

@@ -12,7 +12,6 @@ export const YEN = granted(currency('JPY'));
 export const DINAR = granted(currency('KWD'));
 
 export const BANK: Account = { purpose: 'bank' };
-export const WRITE_OFFS: Account = { purpose: 'write-offs' };
 export const VAT: Account = { purpose: 'tax collected', tax: 'VAT' };
 export const owedBy = (party: string, invoice: string): Account => ({
   purpose: 'receivable',

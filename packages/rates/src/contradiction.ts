@@ -2,6 +2,7 @@
 
 import { Refusal } from '@colla/refusal';
 import { apart, asksOfCalls, closer } from './fit.ts';
+import { gathersLonger } from './gathering.ts';
 import type { Rivalry } from './kind.ts';
 import { excludes, kindOf, namesAlikeOf, namesOf, needsOf, rivalryOf, speaksOf } from './kinds.ts';
 import type { Clause } from './tariff.ts';
@@ -16,6 +17,7 @@ export function contradiction(clauses: readonly Clause[]): Refusal | undefined {
     namesNobody(clauses) ??
     namesAnother(clauses) ??
     inACircle(clauses) ??
+    gathersLonger(clauses) ??
     lacks(clauses) ??
     notToBeWeighed(clauses) ??
     weighedTwice(clauses) ??

@@ -42,6 +42,10 @@ describe('the curve of a rehearsal of 60.00, half of it under 48 hours and all o
     ]);
   });
 
+  it('says of a step that word after the limit begins it, not word at the limit', () => {
+    expect(curve.map(({ after }) => after)).toEqual([false, true, true]);
+  });
+
   it('is read at any instant, and says nothing of what came before it', () => {
     expect(costAt(curve, at('2026-03-12T09:00'))).toBe(3000n);
     expect(costAt(curve, at('2026-03-08T09:00'))).toBeUndefined();

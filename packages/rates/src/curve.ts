@@ -9,6 +9,8 @@ import type { Tariff } from './tariff.ts';
 /** From this instant until the next step, cancelling everything agreed leaves so much to pay, in minor units. */
 export interface CurveStep {
   readonly from: Temporal.ZonedDateTime;
+  /** True where it begins just after a limit: word at exactly the limit, a millisecond earlier, is of the step before. */
+  readonly after: boolean;
   readonly total: bigint;
 }
 
@@ -21,12 +23,13 @@ export function cancellationCurve(
   terms: Terms,
   { from, until }: { from: Temporal.ZonedDateTime; until: Temporal.ZonedDateTime },
 ): CurveStep[] {
-  const within = (at: Temporal.ZonedDateTime) =>
+  const within = ({ from: at }: Turn) =>
     at.epochMilliseconds > from.epochMilliseconds && at.epochMilliseconds <= until.epochMilliseconds;
-  const instants = [from, ...turns(facts, terms.tariff).filter(within)];
+  const all = [{ from, after: false }, ...turns(facts, terms.tariff).filter(within)];
+  const instants = all.map(({ from }) => from);
   const totals = totalsIfCancelled(facts, terms, instants);
-  return instants
-    .map((from, index) => ({ from, total: totals[index] ?? 0n }))
+  return all
+    .map((turn, index) => ({ ...turn, total: totals[index] ?? 0n }))
     .filter(({ total }, index) => index === 0 || total !== totals[index - 1]);
 }
 
@@ -35,17 +38,20 @@ export function costAt(curve: readonly CurveStep[], at: Temporal.ZonedDateTime):
   return curve.findLast(({ from }) => from.epochMilliseconds <= at.epochMilliseconds)?.total;
 }
 
+type Turn = Omit<CurveStep, 'total'>;
+
 /**
  * The instants at which the cost can change, in order, and each a millisecond later: word at exactly the limit may
  * fall on either side. What was cancelled before counts too, since calls that fall by one word fall together.
  */
-function turns({ calls, holidays }: Facts, { clauses }: Tariff): Temporal.ZonedDateTime[] {
+function turns({ calls, holidays }: Facts, { clauses }: Tariff): Turn[] {
   const limits = calls.flatMap(({ planned, standing }) => [
     planned.start,
     ...(standing.is === 'cancelled' ? [standing.at] : []),
     ...clauses.flatMap((clause) => turnsOf(clause, planned.start, holidays)),
   ]);
-  const both = limits.flatMap((limit) => [limit, limit.add({ milliseconds: 1 })]);
-  const each = new Map(both.map((at) => [at.epochMilliseconds, at]));
-  return [...each.values()].sort(Temporal.ZonedDateTime.compare);
+  const after = limits.map((limit) => ({ from: limit.add({ milliseconds: 1 }), after: true }));
+  const both = [...after, ...limits.map((from) => ({ from, after: false }))];
+  const each = new Map(both.map((turn) => [turn.from.epochMilliseconds, turn]));
+  return [...each.values()].sort((one, other) => Temporal.ZonedDateTime.compare(one.from, other.from));
 }

@@ -19,6 +19,8 @@ const dateField = (title: string) =>
     .refine(isDate, 'is not a date; write it as 12-15 for each year, or as 2026-12-15 for once')
     .meta({ title, unit: 'date' });
 
+const DAYS_OF_A_LEAP_YEAR = 366;
+
 export const datesSchema = z
   .array(
     z
@@ -74,15 +76,18 @@ function holds(block: Block, day: string): boolean {
 
 function isWithin(inner: Block, outer: Block): boolean {
   if (!yearly(outer)) return !yearly(inner) && outer.from <= inner.from && inner.until <= outer.until;
-  return daysAfter(outer, inner) + lengthOf(inner) <= lengthOf(outer);
+  return isAllYear(outer) || daysAfter(outer, inner) + lengthOf(inner) <= lengthOf(outer);
+}
+
+/** Whether it has every day, and so holds what runs over its ends. */
+function isAllYear(yearly: Block): boolean {
+  return lengthOf(yearly) === DAYS_OF_A_LEAP_YEAR - 1;
 }
 
 function areApart(one: Block, other: Block): boolean {
   if (!yearly(one) && !yearly(other)) return one.until < other.from || other.until < one.from;
   return daysAfter(one, other) > lengthOf(one) && daysAfter(other, one) > lengthOf(other);
 }
-
-const DAYS_OF_A_LEAP_YEAR = 366;
 
 /** How many days of the year after the beginning of one block the other begins. */
 function daysAfter(one: Block, other: Block): number {

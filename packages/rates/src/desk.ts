@@ -3,9 +3,8 @@
 
 import { Temporal } from '@colla/calendar';
 import { type Call, principalCall } from '@colla/hours';
-import { divideRounded } from '@colla/money';
 import type { Leg } from '@colla/travel';
-import type { Charge } from './charge.ts';
+import { type Charge, lineOf } from './charge.ts';
 import type { Cost, Facts } from './facts.ts';
 import type { DepositDue, Drawn, LatePart, LineToOther, PaymentDue, TaxSum } from './findings.ts';
 import { asksOfCalls, fitsCall, fitsEngagement } from './fit.ts';
@@ -13,8 +12,8 @@ import { groupsOf } from './groups.ts';
 import { counts, hasFallen, type Item, itemOf } from './item.ts';
 import type { ClauseHead, Counting, Rivalry, Times } from './kind.ts';
 import { taxSums } from './levy.ts';
-import type { Line, Quantity } from './line.ts';
-import { Lineage, type Portion } from './lineage.ts';
+import type { Line } from './line.ts';
+import { alone, Lineage, type Portion } from './lineage.ts';
 import type { Each, Occasion } from './occasion.ts';
 import type { Levy } from './tax-amount.ts';
 import type { Voice } from './voice.ts';
@@ -159,6 +158,11 @@ export class Desk {
     });
   }
 
+  /** Whether a line is what an absence of the pianist takes off. */
+  isOfAbsence({ clause }: Line): boolean {
+    return this.rivals.absence.some(({ id }) => id === clause);
+  }
+
   /** Puts other lines in the place of these portions; what else their lines charge stays where it is. */
   replace(portions: readonly Portion[], by: (line: Line, portion: Portion) => readonly Line[]): void {
     const byLine = new Map(portions.map((portion) => [portion.line, portion]));
@@ -167,24 +171,11 @@ export class Desk {
       if (!portion) return [line];
       const rest = this.lineage.rest(portion);
       if (rest.parts.length === 0) return by(line, portion);
-      const instead = by(this.part(portion), portion);
-      const left = this.part(rest);
+      const instead = by(alone(portion, this.voice), portion);
+      const left = { ...alone(rest, this.voice), key: line.key };
       this.lineage.become(left, rest);
       return [...instead, left];
     });
-  }
-
-  /** A portion as a line of its own, which says for what it is. */
-  private part({ line, amount, parts }: Portion): Line {
-    const named = this.voice.list(parts.map(({ clause }) => `“${clause}”`));
-    return {
-      ...line,
-      quantity: { count: 1, of: 1 },
-      unit: 'part',
-      rate: amount,
-      amount,
-      arithmetic: `${line.arithmetic}; of it for ${named} ${this.voice.money(amount)}`,
-    };
   }
 
   /** The calls that are a clause's to price or to judge, worked out once for all clauses. */
@@ -218,31 +209,10 @@ export class Desk {
 
   /** Writes a line. Its amount is rate × quantity, rounded once. */
   charge(clause: ClauseHead, charge: Charge): Line {
-    const { quantity, rate, sign = 1n } = charge;
-    const amount = sign * divideRounded(rate * BigInt(quantity.count), BigInt(quantity.of));
-    const undated: Line = {
-      key: charge.about === undefined ? clause.id : `${clause.id}:${charge.about}`,
-      clause: clause.id,
-      category: charge.category,
-      payer: charge.payer ?? clause.payer,
-      what: charge.what,
-      calls: charge.calls ?? [],
-      facts: (charge.facts ?? []).concat(this.chosen.because(clause.id, charge.calls?.[0])),
-      quantity,
-      unit: charge.unit,
-      rate: sign * rate,
-      amount,
-      arithmetic: `${charge.said ?? this.sayQuantity(quantity)} × ${this.voice.money(sign * rate)} = ${this.voice.money(amount)}`,
-    };
-    const line = charge.on === undefined ? undated : { ...undated, on: charge.on };
+    const because = this.chosen.because(clause.id, charge.calls?.[0]);
+    const line = lineOf(clause, { ...charge, facts: (charge.facts ?? []).concat(because) }, this.voice);
     this.lines.push(line);
     return line;
-  }
-
-  /** As a decimal where that is exact, as a fraction otherwise: 1.25, but 50/60. */
-  private sayQuantity({ count, of }: Quantity): string {
-    const exact = (count * 1000) % of === 0;
-    return exact ? this.voice.number(String(count / of)) : `${count}/${of}`;
   }
 
   /** Journeys in the order of their days. */

@@ -177,6 +177,18 @@ describe('of two clauses', () => {
       christmas,
       false,
     ],
+    [
+      'Christmas goes before the whole year, though it runs over its end',
+      christmas,
+      { dates: [{ from: '01-01', until: '12-31' }] },
+      true,
+    ],
+    [
+      'it does not go before a year without the last of it',
+      christmas,
+      { dates: [{ from: '01-01', until: '12-30' }] },
+      false,
+    ],
     ['the second call goes before any', second, {}, true],
     ['the third of a day goes before the second on', { nth: { each: 'day', from: 3, to: 3 } }, second, true],
     ['that of a week does not', { nth: { each: 'week', from: 3 } }, second, false],
@@ -272,4 +284,14 @@ describe('a block of dates is refused', () => {
     };
     expect(() => tariffOf([clause])).toThrow(why);
   });
+});
+
+it.each([
+  ['where it begins', 30],
+  ['nearer than it begins', 20],
+])('a band of distance that ends %s is refused', (_, upTo) => {
+  const distance = { unit: 'km' as const, over: 30, upTo };
+  expect(() =>
+    tariffOf([{ id: 'hours', kind: 'hourly', for: { distance }, terms: { price: '60.00' } }]),
+  ).toThrow('ends no farther than it begins. Let it reach farther');
 });

@@ -24,7 +24,10 @@ export const distanceSchema = z
     ({ over, upTo }) => over !== undefined || upTo !== undefined,
     'asks for nothing. Give one end at least',
   )
-  .refine(({ over = -1, upTo = over + 1 }) => over < upTo, 'ends where it begins. Let it reach farther');
+  .refine(
+    ({ over = -1, upTo = over + 1 }) => over < upTo,
+    'ends no farther than it begins. Let it reach farther',
+  );
 
 /** An engagement without journeys is at no distance. */
 export const byDistance: Dimension<DistanceBand> = {

@@ -4,6 +4,7 @@
 import type { Season, Span, Temporal } from '@colla/calendar';
 import type { Call, Who } from '@colla/hours';
 import type { Leg } from '@colla/travel';
+import type { DepositDue } from './findings.ts';
 
 /** What tariffs may ask about the soloist. Words are the organisation's own: “grade 6”, “cello”, “non-major”. */
 export interface SoloistFacts {
@@ -80,8 +81,10 @@ export interface Facts {
   readonly terms?: readonly Term[];
   /** Calls that were moved. */
   readonly moves?: readonly Move[];
-  /** The calls as they were agreed, where something is: the deposit is asked on these. */
+  /** The calls as they were agreed, where something is. */
   readonly agreedCalls?: readonly AgreedCall[];
+  /** The deposit as it was reckoned when it was agreed; left out where that was not kept, or there was none. */
+  readonly agreedDeposit?: DepositDue;
   /** How many engagements of this payer came before it in the season. */
   readonly soFar?: number;
   /** Minutes left over from the term before, by the entitlement that lets them roll over. */

@@ -74,8 +74,8 @@ export interface LineToOther extends Line {
 /** One part of what a payer owes. Minor units. */
 export interface Instalment {
   readonly payer: string;
-  /** Its place from zero: due so many months after the first, unless it has a day of its own. */
-  readonly month: number;
+  /** Its place among them, 1, 2, 3 …: each is due a month after the one before, unless it has a day of its own. */
+  readonly ordinal: number;
   readonly due?: readonly EventDay[];
   readonly amount: bigint;
 }
@@ -114,6 +114,8 @@ export interface TaxSum {
   /** The kinds of line it is not on, where there are any. */
   readonly not?: readonly Category[];
   readonly payer: string;
+  /** What of each line it is on, by the keys of the lines: of one that stands for several charges perhaps a part. */
+  readonly on: readonly { readonly key: string; readonly amount: bigint }[];
   readonly base: bigint;
   readonly amount: bigint;
   readonly arithmetic: string;

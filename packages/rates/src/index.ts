@@ -6,7 +6,7 @@ export { type CurveStep, cancellationCurve, costAt } from './curve.ts';
 export { dueOn, sayDue } from './due.ts';
 export { exportTariff, FORMAT, importTariff, type TariffFile, tariffJsonSchema } from './exchange.ts';
 export type { AgreedCall, Cost, Facts, Move, SoloistFacts, Term, WorkFacts } from './facts.ts';
-export type { EventDay } from './fields.ts';
+export { type EventDay, eventDaySchema } from './fields.ts';
 export type {
   DepositDue,
   Draw,

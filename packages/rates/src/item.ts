@@ -20,6 +20,8 @@ export interface Item {
   /** True once a clause has put a price on it or covers it whole. */
   settled: boolean;
   verdict: Verdict | undefined;
+  /** What was charged for it before it fell, in minor units; nothing where it stands. */
+  feeBeforeFall: bigint;
 }
 
 /** A call that nobody has taken anything of yet. */
@@ -27,7 +29,16 @@ export function itemOf(call: Call, count: Counting): Item {
   const planned = whenOf(call.planned).minutes;
   const played = whenOf(timesOf(call)).minutes;
   const counted = count({ planned, played, waited: waitedMinutes(call) });
-  return { call, planned, played, counted, covered: 0, settled: false, verdict: undefined };
+  return {
+    call,
+    planned,
+    played,
+    counted,
+    covered: 0,
+    settled: false,
+    verdict: undefined,
+    feeBeforeFall: 0n,
+  };
 }
 
 /** Held calls count only while the whole is an offer, and then only if nothing has to happen first. */

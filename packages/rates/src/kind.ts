@@ -121,6 +121,8 @@ export interface ClauseKind<Kind extends string, Schema extends z.ZodType> {
   readonly ways?: (terms: z.output<Schema>) => Ways;
   /** The occasion for which it charges at once; each call for itself where left out. */
   readonly each?: (terms: z.output<Schema>) => Each;
+  /** Whether it takes what it names together for each of its occasions: then nothing that it names is for longer. */
+  readonly gathers?: (terms: z.output<Schema>) => boolean;
   /** Its place among clauses that work in the same phase, the lowest first; as written where left out. */
   readonly rank?: (terms: z.output<Schema>) => number;
   /** The kinds of clause without which it cannot say what is owed. */

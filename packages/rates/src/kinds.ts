@@ -26,6 +26,7 @@ interface AnyKind {
   readonly mentions?: (terms: unknown) => readonly string[];
   readonly ways?: (terms: unknown) => Ways;
   readonly each?: (terms: unknown) => Each;
+  readonly gathers?: (terms: unknown) => boolean;
   readonly rank?: (terms: unknown) => number;
   readonly needs?: (terms: unknown) => readonly string[];
   readonly turns?: (
@@ -80,6 +81,11 @@ export function waysOf(clause: Clause): Ways | undefined {
 export function eachOf(clause: Clause): Each {
   const { whole, each } = kindOf(clause);
   return whole ? 'engagement' : (each?.(clause.terms) ?? 'call');
+}
+
+/** Whether it takes what it names together for each of its occasions. */
+export function gathers(clause: Clause): boolean {
+  return kindOf(clause).gathers?.(clause.terms) ?? false;
 }
 
 /** Its place among clauses that work in the same phase. */

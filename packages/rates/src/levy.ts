@@ -49,6 +49,7 @@ function taxSum(levy: Levy, charges: readonly Charged[], payer: string, round: R
     ...(levy.limited
       ? { not: CATEGORIES.filter((kind) => !charges.some(({ line }) => line.category === kind)) }
       : {}),
+    on: charges.map(({ line: { key }, amount }) => ({ key, amount })),
     base: baseOf(levy, charges, round.taxes),
     amount,
     arithmetic: `${sayHow(levy, charges, round)} = ${round.voice.money(amount)}`,

@@ -2,6 +2,7 @@
 
 import { apportion } from '@colla/money';
 import type { Line } from './line.ts';
+import type { Voice } from './voice.ts';
 
 /** What of a line is for one clause, in minor units. */
 interface Part {
@@ -44,8 +45,7 @@ export class Lineage {
 
   /** Notes that a line is what became of a portion. */
   become(line: Line, { parts }: Portion): void {
-    if (parts.length > 1 || parts[0]?.clause !== line.clause)
-      this.parts.set(line.key, inProportion(line.amount, parts));
+    this.parts.set(line.key, inProportion(line.amount, parts));
   }
 
   /** All of a line. */
@@ -74,6 +74,21 @@ export class Lineage {
     if (!this.takesOff(line)) return [{ clause: line.clause, amount: line.amount }];
     return inProportion(line.amount, partsOf(this.bases.get(line.key) ?? []));
   }
+}
+
+/** A portion as a line of its own, which says for what it is; its key is its own too, however often its line is parted. */
+export function alone({ line, amount, parts }: Portion, voice: Voice): Line {
+  const clauses = parts.map(({ clause }) => clause);
+  const named = voice.list(clauses.map((clause) => `“${clause}”`));
+  return {
+    ...line,
+    key: `${line.key}#${clauses.join('+')}`,
+    quantity: { count: 1, of: 1 },
+    unit: 'part',
+    rate: amount,
+    amount,
+    arithmetic: `${line.arithmetic}; of it for ${named} ${voice.money(amount)}`,
+  };
 }
 
 function partsOf(portions: readonly Portion[]): Part[] {

@@ -2,7 +2,7 @@
 
 import { dayAt, dayNumber, mondayOf, Temporal, whenOf } from '@colla/calendar';
 import type { Call } from '@colla/hours';
-import type { Facts } from './facts.ts';
+import type { Facts, Term } from './facts.ts';
 import { groupsOf } from './groups.ts';
 import { termOn } from './term.ts';
 
@@ -34,11 +34,25 @@ export function occasions<T>(
   return [...found].map(([about, of]) => (about === undefined ? { of } : { about, of }));
 }
 
+/** Those that are occasions of their sort: where the place has told its terms, what lies outside them is of none. */
+export function withoutOutside<T>(
+  found: readonly Occasion<T>[],
+  each: Each,
+  { terms = [] }: Pick<Facts, 'terms'>,
+): Occasion<T>[] {
+  return found.filter(({ about }) => each !== 'term' || terms.length === 0 || about !== undefined);
+}
+
 /**
- * These days, weeks or months, and those between the first and the last of them in which there is nothing. Other sorts
- * of occasion have none between.
+ * These days, weeks, months or terms, and those between the first and the last of them in which there is nothing.
+ * Other sorts of occasion have none between.
  */
-export function withThoseBetween<T>(found: readonly Occasion<T>[], each: Each): Occasion<T>[] {
+export function withThoseBetween<T>(
+  found: readonly Occasion<T>[],
+  each: Each,
+  { terms = [] }: Pick<Facts, 'terms'> = {},
+): Occasion<T>[] {
+  if (each === 'term') return termsThrough(found, terms);
   const step = BETWEEN[each];
   const abouts = found.flatMap(({ about }) => about ?? []).toSorted();
   const [first] = abouts;
@@ -51,6 +65,19 @@ export function withThoseBetween<T>(found: readonly Occasion<T>[], each: Each): 
     if (about > last) return all;
     all.push(known.get(about) ?? { about, of: [] });
   }
+}
+
+function termsThrough<T>(found: readonly Occasion<T>[], terms: readonly Term[]): Occasion<T>[] {
+  const names = terms
+    .toSorted((one, other) => Temporal.PlainDate.compare(one.from, other.from))
+    .map(({ name }) => name);
+  const known = new Map(found.map((occasion) => [occasion.about, occasion]));
+  const places = names.flatMap((name, place) => (known.has(name) ? [place] : []));
+  const [first] = places;
+  if (first === undefined) return [...found];
+  return names
+    .slice(first, (places.at(-1) ?? first) + 1)
+    .map((about) => known.get(about) ?? { about, of: [] });
 }
 
 const BETWEEN: Readonly<Partial<Record<Each, Temporal.DurationLike>>> = {

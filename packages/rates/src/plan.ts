@@ -98,6 +98,7 @@ function choicesOf({ clauses }: Tariff): Choice[] {
     const ways = waysOf(clause);
     if (!ways) return [];
     const weighs = clauses.filter((other) => liesIn(eachOf(other), ways.each)).map(({ id }) => id);
-    return [{ ...ways, clause, weighs: new Set(weighs) }];
+    const ofWhatIsTold = clauses.filter((other) => kindOf(other).phases.travel).map(({ id }) => id);
+    return [{ ...ways, clause, weighs: new Set(weighs), ofWhatIsTold: new Set(ofWhatIsTold) }];
   });
 }

@@ -54,10 +54,20 @@ describe('what a split names', () => {
       expect(divided.total).toBe(whole.total);
       for (const line of whole.lines) {
         const parts = divided.lines.filter(
-          ({ key }) => key === line.key || key.startsWith(`${line.key}/payer `),
+          ({ key }) => key === line.key || ['/payer ', '#'].some((mark) => key.startsWith(line.key + mark)),
         );
         expect(amounts(parts)).toBe(line.amount);
       }
+    });
+  });
+});
+
+describe('what is parted twice', () => {
+  it('has a key of its own in every line, so that what was invoiced is found again', () => {
+    const twice = (of: Tariff) => fc.tuple(splitOf(of), splitOf(of), payeeOf(of));
+    holds([facts, and(twice)], (facts, { tariff, more: [one, other, payee] }) => {
+      const { lines } = price(facts, withMore(tariff, [one, { ...other, id: 'again' }, payee]));
+      expect(new Set(lines.map(({ key }) => key)).size).toBe(lines.length);
     });
   });
 });

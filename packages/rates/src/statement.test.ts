@@ -391,6 +391,28 @@ describe('a deposit', () => {
     expect(asked(facts)).toBe('20.00');
   });
 
+  it('is not raised by music that comes late after the agreement', () => {
+    const fee: WrittenClause = { id: 'fee', kind: 'fixed', terms: { price: '200.00' } };
+    const late: WrittenClause = {
+      ...{ id: 'late', kind: 'late-score' },
+      terms: { steps: [{ days: 28, means: { as: 'charge', amount: '25.00' } }] },
+    };
+    const { deposit: due, total } = priced([fee, late, deposit], {
+      calls: ['recital 60 on 2026-06-20'],
+      works: ['Sonata, came 2026-05-30'],
+      agreedAt: '2026-02-03T09:00',
+    });
+    // a quarter of 200.00, though 225.00 is owed
+    expect([due && pounds(due.amount), pounds(total)]).toEqual(['50.00', '225.00']);
+  });
+
+  it('is the one that was agreed, where that was kept', () => {
+    const { deposit: due } = priced([hours, deposit], { calls: ['recital 180'] });
+    if (!due) throw new Error('a quarter of 120.00 is due');
+    const longer: Facts = { ...given({ calls: ['recital 240'] }, POUNDS), agreedDeposit: due };
+    expect(priced([hours, deposit], longer)).toMatchObject({ total: 16000n, deposit: { amount: 3000n } });
+  });
+
   describe('of the fee of the first call', () => {
     const ofFirst: WrittenClause = {
       id: 'deposit',

@@ -1,11 +1,11 @@
 // A statement: what an engagement costs at an instant under its tariff, and why. The one function that prices
 // a quote, a bill, a cancellation and a “what if”.
 
-import { type Temporal, whenOf } from '@colla/calendar';
+import { Temporal, whenOf } from '@colla/calendar';
 import type { Call } from '@colla/hours';
 import type { Currency } from '@colla/money';
 import { Desk } from './desk.ts';
-import type { Facts } from './facts.ts';
+import type { Facts, WorkFacts } from './facts.ts';
 import type { DepositDue, Drawn, LatePart, LineToOther, PaymentDue, TaxSum } from './findings.ts';
 import type { Line } from './line.ts';
 import { planOf, type Step } from './plan.ts';
@@ -66,9 +66,8 @@ export interface Terms {
  */
 export function statement(given: Facts, terms: Terms, asOf: Temporal.ZonedDateTime): Statement {
   const facts = inOrder(given);
-  const moved = facts.agreedCalls !== undefined || facts.calls.some(hasTurnedOut);
-  const deposit = moved ? depositAsAgreed(facts, terms, asOf) : undefined;
-  const now = price(facts, terms, asOf, deposit);
+  const isAgreed = (facts.agreedAt ?? facts.agreedCalls) !== undefined || facts.calls.some(hasTurnedOut);
+  const now = price(facts, terms, asOf, isAgreed ? depositAsAgreed(facts, terms, asOf) : undefined);
   if (facts.offered || !facts.calls.some((call) => canStillFall(call, asOf))) return now;
   const { total, lines } = cancelled(facts, terms, asOf, now.deposit);
   return { ...now, ifCancelled: { total, lines } };
@@ -124,13 +123,14 @@ function price(
   return shown(worked(facts, terms, asOf, { steps, deposit }), terms.tariff);
 }
 
-/** The deposit is reckoned on the fee as agreed. */
+/** The deposit is the one that was agreed; where that was not kept, it is reckoned on the fee as agreed. */
 function depositAsAgreed(facts: Facts, terms: Terms, asOf: Temporal.ZonedDateTime): Desk['deposit'] {
+  if (facts.agreedDeposit) return facts.agreedDeposit;
   const { steps } = planOf(terms.tariff);
   const last = steps.findLastIndex(({ phase }) => phase === 'deposit');
   if (last < 0) return undefined;
   const until = { steps: steps.slice(0, last + 1), deposit: undefined };
-  return worked(asAgreed(facts), terms, asOf, until).deposit;
+  return worked(asAgreed(facts), terms, facts.agreedAt ?? asOf, until).deposit;
 }
 
 /** The desk when these steps are done; of ways of charging those hold that come to less, or more, without the others. */
@@ -161,10 +161,11 @@ function hasTurnedOut({ standing }: Call): boolean {
 }
 
 /**
- * The facts as they were agreed: nothing that is moved, added, played longer or falls later changes what was asked for
- * before the work. Where it is not said what was agreed, the calls as they stand, none of them turned out yet.
+ * The facts as they were agreed: nothing that is moved, added, played longer, falls or comes late later changes what was
+ * asked for before the work. Where it is not said what was agreed, the calls as they stand, none of them turned out yet.
  */
-export function asAgreed(facts: Facts): Facts {
+export function asAgreed(given: Facts): Facts {
+  const facts = { ...given, programme: given.programme.map((work) => asItStood(work, given.agreedAt)) };
   const { agreedCalls, calls } = facts;
   if (!agreedCalls) return { ...facts, calls: calls.map((call) => (hasTurnedOut(call) ? open(call) : call)) };
   const present = new Map(calls.map((call) => [call.id, call]));
@@ -173,6 +174,13 @@ export function asAgreed(facts: Facts): Facts {
     return 'place' in call ? [open({ ...call, ...as })] : [];
   });
   return inOrder({ ...facts, calls: agreed, moves: [] });
+}
+
+/** A work on the day of the agreement: music that came after it was still wanted. */
+function asItStood(work: WorkFacts, agreedAt: Facts['agreedAt']): WorkFacts {
+  const came = work.part?.receivedOn;
+  const after = came && agreedAt && Temporal.PlainDate.compare(came, agreedAt.toPlainDate()) > 0;
+  return after ? { ...work, part: { state: 'wanted' } } : work;
 }
 
 function open(call: Call): Call {

@@ -1,7 +1,7 @@
 // Two ways of charging, of which the lower or the higher holds: each is reckoned without the others, and one is kept.
 
-import type { Call } from '@colla/hours';
 import type { Desk } from './desk.ts';
+import { type Figure, figuresOf } from './figures.ts';
 import { fitsEngagement } from './fit.ts';
 import type { ClauseHead } from './kind.ts';
 import type { UsedFact } from './line.ts';
@@ -19,6 +19,8 @@ export interface Ways {
 export interface Choice extends Ways {
   readonly clause: ClauseHead;
   readonly weighs: ReadonlySet<string>;
+  /** The clauses that charge what is told (journeys, costs): where nothing is, they make no way of charging. */
+  readonly ofWhatIsTold: ReadonlySet<string>;
 }
 
 /** What was chosen: which clauses are left out where, and the figures that speak for those that hold. */
@@ -78,58 +80,55 @@ function weighed(choice: Choice, desks: readonly Desk[]): Chosen {
     return holding(choice, () => ({ way: 0, why: [] }));
   const calls = new Map(desk.items.map(({ call }) => [call.id, call]));
   const aboutOf = (call: string | undefined) => occasionOf(calls.get(call ?? ''), choice.each, desk.facts);
-  const found = desks.map((desk) => figuresOf(desk, choice));
+  const figureOf = choice.ways.map((ids, way) => figuresOf(desks[way] ?? desk, ids, choice));
   const held = new Map<string | undefined, Held>();
   return holding(choice, (call) => {
     const about = aboutOf(call);
     const known = held.get(about);
     if (known) return known;
-    const better = best(
-      choice,
-      found.map((figures) => figures.get(about) ?? NO_FIGURE),
-      desk,
-    );
+    const figures = figureOf.map((of) => of(about));
+    const better = best(choice, figures, desk.voice);
     held.set(about, better);
     return better;
   });
 }
 
-/** What one occasion comes to in a way, and how many of its calls are left without a price. */
-interface Figure {
-  readonly sum: bigint;
-  readonly gaps: number;
+/** The way that counts and comes to least, or to most; of two alike the one named first. */
+function best(choice: Choice, figures: readonly Figure[], voice: Voice): Held {
+  const counting = waysThatCount(figures);
+  const better = (one: bigint, other: bigint) => (choice.keep === 'lower' ? one < other : one > other);
+  const sumOf = (way: number) => figures[way]?.sum ?? 0n;
+  const way = counting.reduce((kept, other) => (better(sumOf(other), sumOf(kept)) ? other : kept));
+  return { way, why: [{ name: `the ${choice.keep} of`, value: sayFigures(choice, figures, voice) }] };
 }
 
-const NO_FIGURE: Figure = { sum: 0n, gaps: 0 };
-
-function figuresOf(desk: Desk, { each, weighs }: Choice): Map<string | undefined, Figure> {
-  const figures = new Map<string | undefined, Figure>();
-  const add = (call: Call | undefined, { sum, gaps }: Figure) => {
-    const about = occasionOf(call, each, desk.facts);
-    const before = figures.get(about) ?? NO_FIGURE;
-    figures.set(about, { sum: before.sum + sum, gaps: before.gaps + gaps });
-  };
-  for (const { clause, calls, amount } of desk.lines)
-    if (weighs.has(clause)) add(desk.item(calls[0])?.call, { sum: amount, gaps: 0 });
-  for (const item of desk.items) if (desk.isGap(item)) add(item.call, { sum: 0n, gaps: 1 });
-  return figures;
-}
-
-/** Of those that leave the fewest calls without a price the lowest or highest; of two alike the one named first. */
-function best({ keep, ways }: Choice, figures: readonly Figure[], { voice }: Desk): Held {
+/** Those that leave the fewest calls without a price; of these those of which something is told, where there are any. */
+function waysThatCount(figures: readonly Figure[]): number[] {
   const fewest = Math.min(...figures.map(({ gaps }) => gaps));
-  const better = (one: Figure, other: Figure) =>
-    keep === 'lower' ? one.sum < other.sum : one.sum > other.sum;
-  let way = -1;
-  for (const [index, figure] of figures.entries()) {
-    const kept = figures[way];
-    if (figure.gaps === fewest && (!kept || better(figure, kept))) way = index;
-  }
-  const said = ways.map((ids, index) => `${voice.money(figures[index]?.sum ?? 0n)} ${sayWay(ids, voice)}`);
-  return { way, why: [{ name: `the ${keep} of`, value: voice.list(said) }] };
+  const complete = [...figures.keys()].filter((way) => figures[way]?.gaps === fewest);
+  const told = complete.filter((way) => figures[way]?.isTold);
+  return told.length > 0 ? told : complete;
+}
+
+/** “120.00 with “hours” and 150.00 with “day””, “24.00 with “way”; nothing is told of “fare””. */
+function sayFigures({ ways }: Choice, figures: readonly Figure[], voice: Voice): string {
+  const told = ways.flatMap((ids, way) => {
+    const figure = figures[way];
+    return figure?.isTold ? [`${voice.money(figure.sum)} ${sayWay(ids, voice)}`] : [];
+  });
+  const untold = ways.filter((_, way) => !figures[way]?.isTold).map((ids) => sayNames(ids, voice));
+  const parts = [
+    ...(told.length > 0 ? [voice.list(told)] : []),
+    ...(untold.length > 0 ? [`nothing is told of ${voice.list(untold)}`] : []),
+  ];
+  return parts.join('; ');
 }
 
 /** “with “hours” and “evening””, or “without” them. */
 export function sayWay(ids: readonly string[], voice: Voice): string {
-  return ids.length === 0 ? 'without' : `with ${voice.list(ids.map((id) => `“${id}”`))}`;
+  return ids.length === 0 ? 'without' : `with ${sayNames(ids, voice)}`;
+}
+
+function sayNames(ids: readonly string[], voice: Voice): string {
+  return voice.list(ids.map((id) => `“${id}”`));
 }

@@ -39,9 +39,17 @@ function whyNotWeighed(one: Clause, each: Each): string | undefined {
   const { phases, title } = kindOf(one);
   if (!CHARGING.some((phase) => phases[phase]))
     return `it is a clause of the kind “${title}” and charges nothing. Name clauses that charge.`;
-  return liesIn(eachOf(one), each)
-    ? undefined
-    : `it charges ${sayEach(eachOf(one))}, and that is no part of one ${each}. Weigh them for the engagement.`;
+  const own = eachOf(one);
+  if (!liesIn(own, each))
+    return `it charges ${sayEach(own)}, and that is no part of one ${each}. Weigh them for the engagement.`;
+  // What is charged without a call belongs to its own occasion, and to no longer one.
+  return runsThrough(one) && each !== 'engagement' && each !== own
+    ? `it charges ${sayEach(own)} also where there is none, and that is for no one ${each}. Weigh them for each ${own}, or for the engagement.`
+    : undefined;
+}
+
+function runsThrough({ terms }: Clause): boolean {
+  return 'through' in terms && terms.through;
 }
 
 /** A clause of which two others say whether it holds. */

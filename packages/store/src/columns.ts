@@ -2,8 +2,9 @@
 // both databases, and writes it back. Here alone the two drivers' values become ours.
 
 import { Temporal, type Zone } from '@colla/calendar';
+import type { Agreement } from '@colla/engagements';
 import type { Currency } from '@colla/money';
-import type { AgreedCall, Tariff, Term, UsedFact } from '@colla/rates';
+import type { AgreedCall, DepositDue, Tariff, Term, UsedFact } from '@colla/rates';
 import { sql } from 'drizzle-orm';
 import { type AnyPgColumn, check, customType, pgPolicy, pgRole, text, uuid } from 'drizzle-orm/pg-core';
 import { storedTariff } from './stored-tariff.ts';
@@ -70,12 +71,31 @@ export const sentences = customType<{
   toDriver: (said) => JSON.stringify(said),
 });
 
-/** The calls of an agreement, frozen as they were planned that day. */
-export const agreedCalls = customType<{ data: readonly AgreedCall[]; driverData: string }>({
+/** The calls of an agreement, frozen as they were planned that day, and its deposit. */
+export const agreedThen = customType<{ data: Pick<Agreement, 'calls' | 'deposit'>; driverData: string }>({
   dataType: () => 'jsonb',
-  fromDriver: (text) => (JSON.parse(text) as WrittenCall[]).map(readCall),
-  toDriver: (calls) => JSON.stringify(calls.map(writeCall)),
+  fromDriver: (text) => readAgreed(JSON.parse(text) as WrittenCall[] | WrittenAgreed),
+  toDriver: ({ calls, deposit }) =>
+    JSON.stringify({
+      calls: calls.map(writeCall),
+      ...(deposit ? { deposit: { ...deposit, amount: String(deposit.amount) } } : {}),
+    }),
 });
+
+interface WrittenAgreed {
+  readonly calls: readonly WrittenCall[];
+  readonly deposit?: Omit<DepositDue, 'amount'> & { readonly amount: string };
+}
+
+/** Books from before deposits were kept have the calls alone. */
+function readAgreed(written: readonly WrittenCall[] | WrittenAgreed): Pick<Agreement, 'calls' | 'deposit'> {
+  if (!('calls' in written)) return { calls: written.map(readCall) };
+  const { calls, deposit } = written;
+  return {
+    calls: calls.map(readCall),
+    ...(deposit ? { deposit: { ...deposit, amount: BigInt(deposit.amount) } } : {}),
+  };
+}
 
 type WrittenCall = Omit<AgreedCall, 'planned'> & { readonly start: string; readonly end: string };
 

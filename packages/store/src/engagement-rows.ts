@@ -137,9 +137,10 @@ function summaryRow({ calls, programme }: EngagementFacts) {
 }
 
 function agreementRow(agreement: Agreement): Omit<NewRow<typeof agreements>, 'engagementId'> {
-  const { id, tariff, sentences, calls, holidays, terms, soFar, agreedAt, acceptedBy } = agreement;
+  const { id, tariff, sentences, calls, deposit, holidays, terms, soFar, agreedAt, acceptedBy } = agreement;
   return {
-    ...{ id, tariff, sentences, calls, terms, acceptedBy },
+    ...{ id, tariff, sentences, terms, acceptedBy },
+    agreed: deposit ? { calls, deposit } : { calls },
     holidays: [...holidays],
     soFar: soFar ?? null,
     agreedAt: agreedAt.toInstant(),
@@ -199,8 +200,8 @@ function moveOf({ call, startedAt, endedAt, zone, wordAt, wordZone, by }: Row<ty
 
 /** The agreement that a row comes to. */
 export function agreementOf(row: Row<typeof agreements>): Agreement {
-  const { id, tariff, sentences, calls, holidays, terms, soFar, agreedAt, agreedZone, acceptedBy } = row;
-  const frozen = { id, tariff, sentences, calls, holidays, terms, ...present({ soFar }) };
+  const { id, tariff, sentences, agreed, holidays, terms, soFar, agreedAt, agreedZone, acceptedBy } = row;
+  const frozen = { id, tariff, sentences, ...agreed, holidays, terms, ...present({ soFar }) };
   return { ...frozen, agreedAt: moment(agreedAt, agreedZone), acceptedBy };
 }
 

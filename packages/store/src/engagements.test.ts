@@ -12,6 +12,7 @@ import {
   settle,
 } from '@colla/engagements';
 import type { Call, Standing } from '@colla/hours';
+import type { WrittenClause } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -19,6 +20,7 @@ import {
   agreed,
   at,
   call,
+  clauses,
   day,
   inquiry,
   newBooks,
@@ -263,6 +265,21 @@ describe.each(databases)('$name', (database) => {
     await save(engagement);
     const found = await trial.store.within(cast.home.id, (books) => books.agreement(engagement.agreement.id));
     expect(found).toStrictEqual({ agreement: engagement.agreement, engagement: engagement.id });
+  });
+
+  test('the deposit of an agreement comes back as it was reckoned that day', async () => {
+    const deposit: WrittenClause = {
+      ...{ id: 'deposit', kind: 'deposit' },
+      terms: { of: { as: 'share', share: 2500 }, due: [{ event: 'agreement', days: 3 }] },
+    };
+    const engagement = agreed(
+      inquiry(cast, { calls: [call('2026-05-04')] }),
+      tariff({ clauses: [...clauses, deposit] }),
+    );
+    // a quarter of an hour at 60.00
+    expect(engagement.agreement.deposit).toMatchObject({ clause: 'deposit', amount: 1500n });
+    await save(engagement);
+    expect(await load(engagement.id)).toStrictEqual(engagement);
   });
 
   test('an engagement of 3,000 calls is kept and comes back whole', async () => {

@@ -75,13 +75,15 @@ export async function newBooks(store: Store) {
   return { home, soloist, school };
 }
 
-const clauses: WrittenClause[] = [
+export const clauses: readonly WrittenClause[] = [
   { id: 'rehearsal', kind: 'hourly', terms: { price: '60.00', minimum: 60 } },
   { id: 'vat', kind: 'tax', terms: { name: 'VAT', rate: 2000 } },
   { id: 'terms', kind: 'payment', terms: { due: [{ event: 'invoice', days: 14 }] } },
 ];
 
-export function tariff(changes: { name?: string; version?: number; from?: string } = {}): Tariff {
+export function tariff(
+  changes: { name?: string; version?: number; from?: string; clauses?: readonly WrittenClause[] } = {},
+): Tariff {
   return granted(
     readTariff({
       name: 'House tariff',

@@ -5,6 +5,7 @@ import { CALL_KINDS, REASONS } from '@colla/hours';
 import { writtenTariffSchema } from '@colla/rates';
 import { DISTANCE_UNITS } from '@colla/travel';
 import { z } from 'zod';
+import { deposit } from './deposit.ts';
 import { invoice, payment } from './invoices.ts';
 import { term } from './organisations.ts';
 import { sentence } from './tariffs.ts';
@@ -28,6 +29,7 @@ export const spanInput = z.strictObject({
 
 /** A moment as a person writes it: local day and time at a place. */
 export const momentInput = z.strictObject({ on: day, at: time, zone: z.string().max(60) });
+export type MomentInput = z.output<typeof momentInput>;
 
 export const standing = z.discriminatedUnion('is', [
   z.object({ is: z.literal('held'), lapsesAt: instant.optional(), onlyIf: z.string().optional() }),
@@ -181,6 +183,8 @@ export const agreement = z.object({
   sentences: z.array(sentence),
   /** Each call as it was agreed; how it stands now is said by the engagement. */
   calls: z.array(call.pick({ id: true, kind: true, label: true, start: true, end: true })),
+  /** The deposit as it was reckoned that day; left out where there is none, or it was not kept. */
+  deposit: deposit.optional(),
   /** Public holidays as they were entered that day: later ones change no price that was agreed. */
   holidays: z.array(day),
   /** The terms of the place, likewise. */
@@ -306,4 +310,8 @@ export const quoteInput = z.strictObject({
   choices: z.record(z.string(), price).default({}),
   validUntil: day,
 });
-export const agreeInput = z.strictObject({ acceptedBy: words });
+export const agreeInput = z.strictObject({
+  acceptedBy: words,
+  /** When they said yes: now, where left out. */
+  said: momentInput.optional(),
+});

@@ -1,5 +1,6 @@
 // What api and dashboard say to each other.
 
+export * from './deposit.ts';
 export * from './engagements.ts';
 export * from './exchange-rate.ts';
 export * from './invoices.ts';

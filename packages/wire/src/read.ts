@@ -13,7 +13,7 @@ import type {
   callInput,
   costInput,
   legInput,
-  momentInput,
+  MomentInput,
   movedInput,
   spanInput,
   wordInput,
@@ -90,7 +90,8 @@ export function readWord(
   return refused(at) ? at : { at, by: of.by, reason: of.reason };
 }
 
-function readMoment({ on, at, zone }: z.output<typeof momentInput>): OrRefusal<Temporal.ZonedDateTime> {
+/** A moment as a person writes it, by the clocks of the place. */
+export function readMoment({ on, at, zone }: MomentInput): OrRefusal<Temporal.ZonedDateTime> {
   const moment = localTime(on, at, zone);
   if (!refused(moment)) return moment;
   const fields: Record<string, string> = { 'calendar/unknown-zone': '/zone', 'calendar/no-such-day': '/on' };

@@ -16,6 +16,7 @@ import type { Block } from '@colla/invoicing';
 import { toDecimal } from '@colla/money';
 import { type Cost, type Move, sentencesOf, type Tariff, type Term } from '@colla/rates';
 import { distanceText, type Leg } from '@colla/travel';
+import { showDeposit } from './deposit.ts';
 import type {
   AgreementJson,
   BlockJson,
@@ -170,6 +171,7 @@ export function showAgreement(of: Agreement, engagement: string): AgreementJson 
     written: writtenOf(of.tariff),
     sentences: [...of.sentences],
     calls: of.calls.map(({ planned, ...call }) => ({ ...call, ...showSpan(planned) })),
+    ...(of.deposit ? { deposit: showDeposit(of.deposit, of.tariff.currency) } : {}),
     holidays: [...of.holidays],
     terms: of.terms.map(showTerm),
     ...(of.soFar === undefined ? {} : { soFar: of.soFar }),

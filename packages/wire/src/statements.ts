@@ -1,14 +1,9 @@
 // Statements on the wire, and the preview that prices an engagement without keeping anything.
 
 import { toDecimal } from '@colla/money';
-import {
-  CATEGORIES,
-  type DepositDue,
-  type PaymentDue,
-  type Statement,
-  writtenTariffSchema,
-} from '@colla/rates';
+import { CATEGORIES, type PaymentDue, type Statement, writtenTariffSchema } from '@colla/rates';
 import { z } from 'zod';
+import { deposit, due, showDeposit } from './deposit.ts';
 import {
   callInput,
   costInput,
@@ -41,15 +36,6 @@ export const statementLine = z.object({
 });
 export type StatementLineJson = z.output<typeof statementLine>;
 
-const due = z.array(
-  z.object({
-    event: z.string(),
-    named: z.string().optional(),
-    days: z.int(),
-    monthEnd: z.boolean().optional(),
-  }),
-);
-
 /** A call that drew on hours covered, in minutes; `says` is its sentence. */
 const draw = z.object({ call: z.string(), minutes: z.int(), left: z.int(), says: z.string() });
 
@@ -81,24 +67,14 @@ export const statement = z.object({
   net: amount,
   tax: amount,
   total: amount,
-  deposit: z
-    .object({
-      clause: z.string(),
-      amount,
-      due,
-      /** Until when it is given back. */
-      refundable: due.optional(),
-      counts: z.enum(['the final invoice', 'the next invoice', 'nothing']),
-      arithmetic: z.string(),
-    })
-    .optional(),
+  deposit: deposit.optional(),
   payment: z
     .object({
       clause: z.string(),
       due,
       gate: z.boolean(),
       /** Monthly parts, the first due on the day itself, or parts with days of their own. */
-      instalments: z.array(z.object({ payer: z.string(), month: z.int(), due: due.optional(), amount })),
+      instalments: z.array(z.object({ payer: z.string(), ordinal: z.int(), due: due.optional(), amount })),
       /** The share (basis points) that may be taken off what is paid by the earliest of some days. */
       early: z.object({ share: z.int(), until: due }).optional(),
     })
@@ -173,7 +149,7 @@ export function showStatement(of: Statement): StatementJson {
     asOf: of.asOf.toString(),
     lines: of.lines.map(line),
     toOthers: of.toOthers.map(({ payee, ...owed }) => ({ ...line(owed), payee })),
-    taxes: of.taxes.map(({ not, ...tax }) => ({
+    taxes: of.taxes.map(({ not, on: _, ...tax }) => ({
       ...tax,
       ...(not ? { not: [...not] } : {}),
       base: text(tax.base),
@@ -188,7 +164,7 @@ export function showStatement(of: Statement): StatementJson {
     net: text(of.net),
     tax: text(of.tax),
     total: text(of.total),
-    ...(deposit ? { deposit: showDeposit(deposit, text) } : {}),
+    ...(deposit ? { deposit: showDeposit(deposit, of.currency) } : {}),
     ...(payment ? { payment: showPaymentTerms(payment, text) } : {}),
     entitlements: of.entitlements.map((drawn) => ({
       ...drawn,
@@ -209,15 +185,6 @@ export function showStatement(of: Statement): StatementJson {
 }
 
 type Text = (minor: bigint) => string;
-
-function showDeposit({ refundable, ...of }: DepositDue, text: Text): NonNullable<StatementJson['deposit']> {
-  return {
-    ...of,
-    amount: text(of.amount),
-    due: [...of.due],
-    ...(refundable ? { refundable: [...refundable] } : {}),
-  };
-}
 
 function showPaymentTerms(of: PaymentDue, text: Text): NonNullable<StatementJson['payment']> {
   const { due, early, instalments, ...rest } = of;

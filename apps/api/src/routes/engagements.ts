@@ -1,11 +1,13 @@
 import { readDay, type Temporal } from '@colla/calendar';
 import { agree, cameBy, cancel, decline, heard, lapse, quote } from '@colla/engagements';
 import { blockOf, standingOf } from '@colla/invoicing';
-import { Refusal, refused } from '@colla/refusal';
+import { type OrRefusal, Refusal, refused } from '@colla/refusal';
 import type { Books } from '@colla/store';
 import {
+  type MomentInput,
   readEngagementChange,
   readInquiry,
+  readMoment,
   readWord,
   showBlock,
   showEngagement,
@@ -75,8 +77,10 @@ export const engagements = {
   },
 
   agreeEngagement: async (ask) =>
-    move(ask, async (engagement, { organisation, at }) => {
+    move(ask, async (engagement, { organisation, at: now }) => {
       const { books, body, newId } = ask;
+      const at = saidAt(body.said, now);
+      if (refused(at)) return at.at('/said');
       const house = await houseOf(engagement, { organisation, books });
       return agree(engagement, { ...house, id: newId(), at, acceptedBy: body.acceptedBy });
     }),
@@ -94,6 +98,21 @@ export const engagements = {
   settleEngagement: async (ask) =>
     move(ask, (engagement, beside) => settledBy(ask.books, engagement, beside)),
 } satisfies Partial<Handlers>;
+
+/** When somebody said something: now where they do not tell, and not ahead. */
+function saidAt(
+  moment: MomentInput | undefined,
+  now: Temporal.ZonedDateTime,
+): OrRefusal<Temporal.ZonedDateTime> {
+  const at = moment ? readMoment(moment) : now;
+  if (refused(at) || at.epochMilliseconds <= now.epochMilliseconds) return at;
+  return new Refusal(
+    'engagements/word-ahead',
+    'That moment is still ahead, and nobody can have said yes at it. Correct the day or the time.',
+    { today: now.toPlainDate().toString(), on: at.toPlainDate().toString() },
+    '/on',
+  );
+}
 
 /** A quote stands until its last day is over. Clocks tell no less than a millisecond. */
 function lastInstant(day: Temporal.PlainDate, zone: string): Temporal.ZonedDateTime {

@@ -56,7 +56,7 @@ export const engagements = words({
   study: 'Course of study',
   membership: 'Membership',
   membershipHint: 'Of a guild, union or studio.',
-  sameWord: 'In the tariff’s own words: a clause fits no others.',
+  sameWord: 'Write the very word that your tariff uses: a clause for another word does not apply.',
   moreSoloist: 'More about the soloist',
   sharers: 'Soloists who share it',
   pianistClass: 'Class of pianist',
@@ -202,9 +202,12 @@ export const engagements = words({
   reason_forgotten: 'Forgotten',
   fallBefore: 'It stands at',
   fallAfter: 'It would leave to pay',
-  fallCosts: 'Of that, {amount} is for what falls, tax included.',
+  fallCosts: 'Of that, {amount} is for what falls.',
+  fallCostsTaxed: 'Of that, {amount} is for what falls, before tax is added.',
+  fallTakesOff: 'For what falls, {amount} is taken off, before tax.',
   fallCostOf: 'For what falls',
-  fallWithout: 'Without what falls',
+  fallShared: 'It is charged together with calls that stand: {lines}.',
+  sharedLine: '“{what}”',
   fallCostsNothing: 'Nothing of that is for what falls.',
   fallWhy: '{why}.',
   fallFree: 'Nothing is agreed yet, so it costs nobody anything.',
@@ -223,6 +226,9 @@ export const engagements = words({
   cuts: 'Cuts and repeats',
   permission: 'Permission to copy',
   receivedOn: 'Received on',
+  came: 'came {day}',
+  cameToday:
+    'The part of “{title}” is down as received on {day}. Another day is written down under “Change”.',
   changeWork: 'Change “{title}”',
   workDialog: 'The work and its part',
 
@@ -273,6 +279,10 @@ export const engagements = words({
   agreeMove: 'They said yes',
   agreeTitle: 'They said yes to “{title}”',
   acceptedBy: 'Who said yes',
+  saidOn: 'They said it on',
+  saidAt: 'At',
+  saidWhy:
+    'Of work that was agreed earlier, give the day it was: what was cancelled or moved since can then be entered.',
   agreeWhy: {
     one: 'One clause and every call without a condition are frozen as quoted. A later tariff does not change them.',
     other:
@@ -305,6 +315,8 @@ export const engagements = words({
   documents: 'Invoices',
   noDocuments: 'Nothing is invoiced yet.',
   beyondOwed: '{payer}: invoiced beyond what is owed now',
+  beyondWhat:
+    'It came to less after it was invoiced. Ask them for that much less, and give back what they have paid beyond it. A further invoice of this engagement asks for that much less by itself.',
   stillToInvoice: '{payer}: still to invoice',
   byStatement: 'What the statement says',
   issueTitle: 'Invoice to {payer}',

@@ -47,6 +47,8 @@ export const invoices = words({
   dueOn: 'due {day}',
   recordTitle: 'Payment for invoice {number}',
   recordUnder: '{owed} is owed by {payer}.',
+  recordBeyond:
+    'It has come to less since: {amount} of what was invoiced is not owed any more, and need not be paid. Enter what really came.',
   amount: 'Amount received',
   receivedOn: 'Received on',
   method: 'How',

@@ -36,9 +36,11 @@ export const whatIf = words({
   picture:
     'A line of steps: what cancelling everything leaves to pay, from {first} to {last}. The same is in the table below.',
   clock: 'If the payer says so. Times are as the clocks of {zone} show them.',
-  from: 'Word from',
+  from: 'Word that comes',
   leaves: 'Leaves to pay',
-  leavesFrom: 'Word from {when}, leaves to pay',
-  fromNow: 'now',
+  leavesFrom: 'Word that comes {when}, leaves to pay',
+  fromNow: 'from now on',
+  fromWhen: 'from {day}, {time}',
+  afterWhen: 'after {day}, {time}',
   when: '{day}, {time}',
 });

@@ -20,6 +20,7 @@ import { QuoteDialog } from '../features/engagements/quote-dialog.tsx';
 import { RollOverDialog } from '../features/engagements/roll-over-dialog.tsx';
 import { SettleDialog } from '../features/engagements/settle-dialog.tsx';
 import { SimpleCallDialog } from '../features/engagements/simple-call-dialog.tsx';
+import { belowNought } from '../features/engagements/steps.ts';
 import { PaymentDialog } from '../features/invoices/payment-dialog.tsx';
 import { StatementView } from '../features/statements/statement-view.tsx';
 
@@ -85,7 +86,10 @@ export function EngagementDialog({ asked, ...props }: DialogProps & { asked: Ask
       return <PartyDialog id={asked.party} onClose={onClose} />;
     case 'record a payment': {
       const invoice = engagement.invoices.find(({ id }) => id === asked.invoice);
-      return invoice ? <PaymentDialog invoice={invoice} today={props.today} onClose={onClose} /> : null;
+      if (!invoice) return null;
+      const left = props.answer?.toInvoice.find(({ payer }) => payer === invoice.payer);
+      const beyond = left && belowNought(left.total);
+      return <PaymentDialog invoice={invoice} beyond={beyond} today={props.today} onClose={onClose} />;
     }
   }
 }

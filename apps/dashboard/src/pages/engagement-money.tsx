@@ -53,6 +53,7 @@ export function Money({ engagement, today, reckoned, toInvoice, beyond, onAsk }:
           beyond.map(({ payer, total }) => (
             <AmountLine key={payer} why={leftWhy({ payer, total }, reckoned, invoices)} />
           ))}
+        {beyond.length > 0 && <p className="aside">{say('beyondWhat')}</p>}
       </Part>
       <Part title={say('payments')}>
         <PaymentList payments={payments} invoices={invoices} />

@@ -19,7 +19,7 @@ import { Stages } from '../features/engagements/stages.tsx';
 import { belowNought, isMore, stepReached } from '../features/engagements/steps.ts';
 import { WhatIf } from '../features/engagements/what-if-view.tsx';
 import { StatementView } from '../features/statements/statement-view.tsx';
-import { ifCancelledWhy, statementWhy } from '../features/statements/whys.ts';
+import { ifCancelledWhy, linesWhy, statementWhy } from '../features/statements/whys.ts';
 import { sayDay } from '../locale.ts';
 import { Button, Page, Part, Shown } from '../ui/index.ts';
 import { type Asked, EngagementDialog } from './engagement-dialog.tsx';
@@ -43,7 +43,7 @@ export function EngagementWhole(props: WholeProps) {
   );
 }
 
-const HOW = { whole: statementWhy, cancelled: ifCancelledWhy };
+const HOW = { whole: statementWhy, cancelled: ifCancelledWhy, lines: linesWhy };
 
 function Priced(props: WholeProps) {
   const answer = useAnswer('getStatement', { params: { id: props.engagement.id }, query: {} });
@@ -97,6 +97,7 @@ function Whole({ engagement, organisation, answer, statement }: AllProps) {
             engagement={engagement.id}
             under={engagement.agreement?.written}
             programme={engagement.programme}
+            today={today}
             open={open}
           />
           <Journeys engagement={engagement} today={today} open={open} />

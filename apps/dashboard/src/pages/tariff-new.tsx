@@ -10,6 +10,7 @@ import { ExampleMenu } from '../features/tariffs/example-menu.tsx';
 import { FileDialog } from '../features/tariffs/file-dialog.tsx';
 import { draftOf, exampleStart, isStart, type Start, seasonStart } from '../features/tariffs/starts.ts';
 import { TariffEditor } from '../features/tariffs/tariff-editor.tsx';
+import { type ChosenVersion, versionOf } from '../features/tariffs/version-choice.tsx';
 import { todayIn } from '../local-time.ts';
 import { Button, Dialog, Loading, Page, useStatus } from '../ui/index.ts';
 import { ShownPage } from './shown-page.tsx';
@@ -23,7 +24,8 @@ export function NewTariff({ organisation }: HouseProps) {
   const example = search.get('example');
   const of = search.get('of');
   if (isStart(example)) return <FromExample key={example} organisation={organisation} start={example} />;
-  if (of !== null) return <FromTariff key={of} organisation={organisation} id={of} />;
+  const version = Number(search.get('version')) || undefined;
+  if (of !== null) return <FromTariff key={of} organisation={organisation} of={{ tariff: of, version }} />;
   return <Written organisation={organisation} start={emptyDraft(organisation)} />;
 }
 
@@ -49,14 +51,14 @@ function FromExample({ organisation, start }: HouseProps & { start: Start }) {
   );
 }
 
-function FromTariff({ organisation, id }: HouseProps & { id: string }) {
-  const answer = useAnswer('getTariff', { params: { id } });
+function FromTariff({ organisation, of }: HouseProps & { of: ChosenVersion }) {
+  const answer = useAnswer('getTariff', { params: { id: of.tariff } });
   return (
     <ShownPage answer={answer} what={say('fetchingOne')} title={say('newTitle')}>
-      {({ latest }) => (
+      {(tariff) => (
         <Written
           organisation={organisation}
-          start={seasonStart(latest.written, todayIn(organisation.zone))}
+          start={seasonStart(versionOf(tariff, of).written, todayIn(organisation.zone))}
         />
       )}
     </ShownPage>

@@ -11,7 +11,7 @@ import { RaiseDialog } from '../features/tariffs/raise-dialog.tsx';
 import { draftOf } from '../features/tariffs/starts.ts';
 import { TariffEditor } from '../features/tariffs/tariff-editor.tsx';
 import { TariffSentences } from '../features/tariffs/tariff-sentences.tsx';
-import { nextBegin } from '../features/tariffs/versions.ts';
+import { inForce, nextBegin } from '../features/tariffs/versions.ts';
 import { todayIn } from '../local-time.ts';
 import { sayDay } from '../locale.ts';
 import { Button, Page, useStatus } from '../ui/index.ts';
@@ -39,7 +39,6 @@ export function Screen({ id = 'new' }: { id?: string | undefined }) {
 function Tariff({ id, organisation }: { id: string; organisation: OrganisationJson }) {
   const answer = useAnswer('getTariff', { params: { id } });
   const [writing, setWriting] = useState<WrittenTariff>();
-  const [raising, setRaising] = useState(false);
   return (
     <ShownPage answer={answer} what={say('fetchingOne')} title={say('title')}>
       {(tariff) =>
@@ -51,35 +50,46 @@ function Tariff({ id, organisation }: { id: string; organisation: OrganisationJs
             onDone={() => setWriting(undefined)}
           />
         ) : (
-          <Page
-            title={tariff.name}
-            under={`${tariff.currency}. ${say('since', { version: tariff.latest.version, day: sayDay(tariff.latest.from) })}.`}
-            actions={
-              <Button kind="primary" onPress={() => setWriting(tariff.latest.written)}>
-                {say('newVersion')}
-              </Button>
-            }
-          >
-            <TariffSentences
-              key={tariff.versions.length}
-              tariff={tariff}
-              today={todayIn(organisation.zone)}
-            />
-            <Further tariff={tariff} onRaise={() => setRaising(true)} />
-            {raising && (
-              <RaiseDialog
-                written={tariff.latest.written}
-                onClose={() => setRaising(false)}
-                onTake={(written) => {
-                  setRaising(false);
-                  setWriting(written);
-                }}
-              />
-            )}
-          </Page>
+          <Read
+            key={tariff.versions.length}
+            tariff={tariff}
+            today={todayIn(organisation.zone)}
+            onWrite={setWriting}
+          />
         )
       }
     </ShownPage>
+  );
+}
+
+interface ReadProps {
+  tariff: TariffWholeJson;
+  today: string;
+  /** A new version is to be written, from this. */
+  onWrite: (written: WrittenTariff) => void;
+}
+
+/** One version is seen, in force today unless another is chosen; what is done with the tariff is done with that one. */
+function Read({ tariff, today, onWrite }: ReadProps) {
+  const [chosen, setChosen] = useState(() => inForce(tariff.versions, today)?.version);
+  const [raising, setRaising] = useState(false);
+  const shown = tariff.versions.find(({ version }) => version === chosen) ?? tariff.latest;
+  const { version, written } = shown;
+  const begin = version === tariff.latest.version ? say('newVersion') : say('newVersionFrom', { version });
+  return (
+    <Page
+      title={tariff.name}
+      under={`${tariff.currency}. ${say('since', { version, day: sayDay(shown.from) })}.`}
+      actions={
+        <Button kind="primary" onPress={() => onWrite(written)}>
+          {begin}
+        </Button>
+      }
+    >
+      <TariffSentences tariff={tariff} shown={shown} today={today} onChoose={setChosen} />
+      <Further tariff={tariff} shown={shown} onRaise={() => setRaising(true)} />
+      {raising && <RaiseDialog written={written} onClose={() => setRaising(false)} onTake={onWrite} />}
+    </Page>
   );
 }
 

@@ -185,8 +185,9 @@ export function sayAdjustment(
         ? `${calls} are ${amount} each`
         : `${amount} for each ${by.each} with ${some}`;
     }
-    if (on) return `${voice.share(by.share)} ${word} on ${sayCharges(on, voice)}${conditions}`;
-    return `${calls} are ${voice.share(by.share)} ${word}`;
+    const once = by.together ? ', taken once of the sum' : '';
+    if (on) return `${voice.share(by.share)} ${word} on ${sayCharges(on, voice)}${conditions}${once}`;
+    return `${calls} are ${voice.share(by.share)} ${word}${once}`;
   }
 }
 

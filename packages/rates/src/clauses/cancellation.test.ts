@@ -85,6 +85,29 @@ describe('a call that falls', () => {
     ]);
   });
 
+  it('says a notice of a week in days, and of a second less than 48 hours no 48 hours', () => {
+    // 4 March at 14:00 less 7 days and 15 hours is 24 February at 23:00.
+    const why = (at: string) => {
+      const scale = [{ before: 48, owes: nothing }];
+      const facts = { calls: [call], fallen: [{ call: 0, at }] };
+      return priced([hours, notice({ scale, otherwise: half })], facts).fallen.map(({ why }) => why);
+    };
+    expect(why('2026-02-24T23:00')).toEqual(['cancelled 7 days 15 h before the rehearsal']);
+    expect(why('2026-03-02T14:00')).toEqual(['cancelled 48 h before the rehearsal']);
+    expect(why('2026-03-02T14:00:01')).toEqual(['cancelled 47.9 h before the rehearsal']);
+  });
+
+  it('of the whole says before what its notice runs out', () => {
+    const steps = [
+      { before: 28, owes: nothing },
+      { before: 14, owes: half },
+    ];
+    const terms = { of: 'engagement', clock: 'days', scale: steps, otherwise: all };
+    expect(sentencesOf(tariffOf([notice(terms)]), 'en-GB')[0]?.sentence).toBe(
+      'Cancelling the engagement costs nothing until 28 days before the principal call, 50\u00a0% of it until 14 days before it, and all of it later. What the pianist cancels costs nothing.',
+    );
+  });
+
   it('in an emergency is forgiven once and charged the second time', () => {
     const terms = { ...dayBefore, excused: { reasons: ['emergency'], atMost: 1 } };
     const facts: Given = {

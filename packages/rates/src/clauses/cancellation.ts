@@ -181,7 +181,9 @@ export const cancellation = clauseKind({
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
   const { voice } = said;
-  const of = terms.of === 'engagement' ? 'the engagement' : oneOf(said.for.calls ?? ['call'], voice);
+  const whole = terms.of === 'engagement';
+  const of = whole ? 'the engagement' : oneOf(said.for.calls ?? ['call'], voice);
+  const scale = sayScale(terms, voice, whole ? 'the principal call' : undefined);
   const conditions = sayConditions({ ...said.for, calls: undefined }, voice);
-  return `Cancelling ${of}${conditions} costs ${sayScale(terms, voice)}.${sayBoundary(terms)}${sayExcuse(terms.excused, voice)}${terms.keepsDeposit ? ' Where everything falls, at least the deposit is kept.' : ''} What the pianist cancels costs nothing.`;
+  return `Cancelling ${of}${conditions} costs ${scale}.${sayBoundary(terms)}${sayExcuse(terms.excused, voice)}${terms.keepsDeposit ? ' Where everything falls, at least the deposit is kept.' : ''} What the pianist cancels costs nothing.`;
 }

@@ -1,11 +1,12 @@
 // A call that is moved: so many changes are free with enough notice, the next cost a share of the call's fee.
 
 import { whenOf } from '@colla/calendar';
+import { divideRounded } from '@colla/money';
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import type { Move } from '../facts.ts';
 import { amountField, countField, shareField } from '../fields.ts';
-import { fitsCall } from '../fit.ts';
+import { groupsOf } from '../groups.ts';
 import type { Item } from '../item.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { capital, sayCalls } from '../phrases.ts';
@@ -96,12 +97,13 @@ function chargeChanges(terms: Terms, desk: Desk, clause: ClauseHead): void {
 }
 
 function movesOf(desk: Desk, clause: ClauseHead): { move: Move; item: Item }[] {
+  const standing = new Map(desk.standing(clause).map((item) => [item.call.id, item]));
   return (desk.facts.moves ?? [])
     .filter(({ by }) => by === 'payer')
     .toSorted((a, b) => a.at.epochMilliseconds - b.at.epochMilliseconds || (a.call < b.call ? -1 : 1))
     .flatMap((move) => {
-      const item = desk.item(move.call);
-      return item && desk.counts(item) && fitsCall(clause.for, item.call, desk.facts) ? [{ move, item }] : [];
+      const item = standing.get(move.call);
+      return item ? [{ move, item }] : [];
     });
 }
 
@@ -136,16 +138,22 @@ function head({ move, item: { call } }: Change, { voice }: Desk) {
   };
 }
 
-/** A share of what is charged for the call itself, without supplements and discounts, for each of its payers. */
+/**
+ * A share of what is charged for the call, without supplements and discounts, for each of its payers: with its part, one
+ * of as many as there are calls, of what is charged for several.
+ */
 function chargeOne(share: number, change: Change, desk: Desk, clause: ClauseHead): void {
   const { item, number } = change;
   const common = head(change, desk);
   const lines = desk.lines.filter(
     ({ calls, category }) =>
-      calls.length === 1 && calls[0] === item.call.id && category !== 'supplement' && category !== 'discount',
+      calls.includes(item.call.id) && category !== 'supplement' && category !== 'discount',
   );
-  for (const payer of new Set(lines.map((line) => line.payer))) {
-    const fee = lines.reduce((sum, line) => (line.payer === payer ? sum + line.amount : sum), 0n);
+  for (const [payer, theirs] of groupsOf(lines, (line) => line.payer)) {
+    const fee = theirs.reduce(
+      (sum, { amount, calls }) => sum + divideRounded(amount, BigInt(calls.length)),
+      0n,
+    );
     desk.charge(clause, {
       ...common,
       about: `${number}:${payer}`,

@@ -7,6 +7,7 @@ import { fitsCall } from '../fit.ts';
 import { groupsOf } from '../groups.ts';
 import type { Item } from '../item.ts';
 import type { ClauseHead } from '../kind.ts';
+import type { Portion } from '../lineage.ts';
 import { type Each, type Occasion, occasionOf, occasions } from '../occasion.ts';
 import { unitOf, type Voice } from '../voice.ts';
 import { type Excuse, forgiving } from './excuse.ts';
@@ -24,8 +25,11 @@ interface Terms {
 }
 type By<As extends Terms['by']['as']> = Extract<Terms['by'], { as: As }>;
 
-/** What is taken off once, without its name. */
-export type Docking = Omit<Charge, 'what'>;
+/** What is taken off once, without its name, and what pay it is taken of where it is a share or a part. */
+export interface Docking {
+  readonly charge: Omit<Charge, 'what'>;
+  readonly of?: readonly Portion[];
+}
 
 interface Place {
   readonly desk: Desk;
@@ -45,36 +49,35 @@ export function dockings({ by, on, excused }: Terms, desk: Desk, clause: ClauseH
 }
 
 function ofSum({ amount, each }: By<'amount'>, { about, of }: Occasion<Item>, desk: Desk): Docking {
-  return { ...head(of, about, desk.voice), quantity: { count: 1, of: 1 }, unit: each, rate: amount };
+  const one = { quantity: { count: 1, of: 1 }, unit: each, rate: amount };
+  return { charge: { ...head(of, about, desk.voice), ...one } };
 }
 
 function ofTime({ price, per, increment }: By<'time'>, item: Item, { voice }: Desk): Docking {
   const count = chargedMinutes(item.planned, { minimum: 0, increment, round: 'up', grace: 0 });
-  return {
-    ...head([item], item.call.id, voice),
-    quantity: { count, of: per },
-    unit: unitOf(per),
-    rate: price,
-  };
+  const time = { quantity: { count, of: per }, unit: unitOf(per), rate: price };
+  return { charge: { ...head([item], item.call.id, voice), ...time } };
 }
 
-/** For each payer, of what they pay for the same occasion. */
+/** For each payer, of what they pay for the same occasion, before any absence. */
 function ofPay(by: By<'share' | 'part missed'>, occasion: Occasion<Item>, place: Place): Docking[] {
   const { desk, clause, on } = place;
   const { about, of } = occasion;
   const paid = desk
     .portionsOf({ ...clause, for: {} }, on)
+    .filter(({ line }) => !desk.isOfAbsence(line))
     .filter(({ line }) => occasionOf(desk.item(line.calls[0])?.call, by.each, desk.facts) === about);
   const byPayer = groupsOf(paid, ({ line }) => line.payer);
   return [...byPayer].map(([payer, portions]) => {
     const rate = portions.reduce((sum, { amount }) => sum + amount, 0n);
-    return {
+    const charge = {
       ...head(of, about === undefined ? payer : `${about}/${payer}`, desk.voice),
       ...(by.as === 'share' ? shareFor(by, of, desk.voice) : partMissed(by, occasion, place)),
       payer,
       unit: `of ${desk.voice.money(rate)}`,
       rate,
     };
+    return { charge, of: portions };
   });
 }
 

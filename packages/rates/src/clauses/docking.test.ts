@@ -168,3 +168,33 @@ it('two clauses that dock the same absences contradict', () => {
     'Clauses “docking” and “other” contradict: both dock the same absences of the pianist. Let one of them ask for something more (a kind of call, a day, a level), or remove it.',
   );
 });
+
+describe('a share or a part of pay for each term', () => {
+  const stipend: WrittenClause = {
+    id: 'stipend',
+    kind: 'fixed',
+    terms: { price: '1000.00', each: 'engagement', what: 'Stipend' },
+  };
+  const whyNot = (clauses: WrittenClause[]) => {
+    const read = readTariff({ name: 'A', currency: 'GBP', version: 1, from: '2026-01-01', clauses });
+    return refused(read) ? read.sentence : undefined;
+  };
+  const said =
+    'Clause “docking” is reckoned for each term, and “stipend” charges for the engagement: that is no part of one term. Let “docking” be for as long, or name other clauses in it.';
+
+  it.each<[string, object]>([
+    ['a share', { by: { as: 'share', share: 2000, each: 'term' }, on: ['stipend'] }],
+    ['a part', { by: { as: 'part missed', each: 'term' }, on: ['stipend'] }],
+    ['a share of all pay', { by: { as: 'share', share: 2000, each: 'term' } }],
+  ])('is refused of a stipend for the engagement: %s', (_, terms) => {
+    expect(whyNot([stipend, docking(terms)])).toBe(said);
+  });
+
+  it('is taken of a salary for each term, and a sum for each term whatever the pay is for', () => {
+    const share = docking({ by: { as: 'share', share: 2000, each: 'term' }, on: ['salary'] });
+    expect(whyNot([salary, share])).toBeUndefined();
+    expect(
+      whyNot([stipend, docking({ by: { as: 'amount', amount: '45.00', each: 'term' } })]),
+    ).toBeUndefined();
+  });
+});

@@ -68,6 +68,7 @@ export const docking = clauseKind({
   each: ({ by }) => ('each' in by ? by.each : 'call'),
   sentence,
   names: ({ on }) => on ?? [],
+  gathers: ({ by }) => by.as === 'share' || by.as === 'part missed',
   contradictions: ({ by, on }) =>
     on && (by.as === 'amount' || by.as === 'time')
       ? ['Only a share or a part is taken of what other clauses pay: choose one of them, or name no clauses.']
@@ -146,12 +147,13 @@ export const docking = clauseKind({
 function dock(terms: Terms, desk: Desk, clause: ClauseHead): void {
   const left = groupsOf(desk.lines, ({ payer }) => payer);
   const pay = new Map([...left].map(([payer, lines]) => [payer, sumOf(lines)]));
-  for (const docking of dockings(terms, desk, clause)) {
-    const payer = docking.payer ?? whoPays(clause, pay);
+  for (const { charge, of } of dockings(terms, desk, clause)) {
+    const payer = charge.payer ?? whoPays(clause, pay);
     const most = pay.get(payer) ?? 0n;
     if (most <= 0n) continue;
-    const { amount } = desk.charge(clause, { ...held(docking, most, desk.voice), payer, what: terms.what });
-    pay.set(payer, most + amount);
+    const line = desk.charge(clause, { ...held(charge, most, desk.voice), payer, what: terms.what });
+    if (of) desk.lineage.take(line, of);
+    pay.set(payer, most + line.amount);
   }
 }
 
@@ -161,12 +163,12 @@ function whoPays({ payer }: ClauseHead, pay: ReadonlyMap<string, bigint>): strin
   return pay.has(payer) ? payer : (first ?? payer);
 }
 
-/** A docking, or what is left of the pay where that is less. */
-function held(docking: Docking, most: bigint, voice: Voice): Docking {
-  const { rate, quantity } = docking;
-  if (divideRounded(rate * BigInt(quantity.count), BigInt(quantity.of)) <= most) return docking;
-  const { said: _, ...rest } = docking;
-  const facts = [...(docking.facts ?? []), { name: 'at most', value: voice.money(most) }];
+/** What is docked, or what is left of the pay where that is less. */
+function held(docked: Docking['charge'], most: bigint, voice: Voice): Docking['charge'] {
+  const { rate, quantity } = docked;
+  if (divideRounded(rate * BigInt(quantity.count), BigInt(quantity.of)) <= most) return docked;
+  const { said: _, ...rest } = docked;
+  const facts = [...(docked.facts ?? []), { name: 'at most', value: voice.money(most) }];
   return { ...rest, facts, quantity: { count: 1, of: 1 }, unit: 'pay', rate: most };
 }
 

@@ -70,6 +70,73 @@ describe('the hours or the day', () => {
   });
 });
 
+describe('what is charged for several days at once, weighed day by day', () => {
+  const choice = either('lower', 'day', ['hours'], ['day']);
+
+  it('is the lower of each day, of which half is owed where all is cancelled: half of 120 and 150', () => {
+    const notice: WrittenClause = {
+      id: 'notice',
+      kind: 'cancellation',
+      terms: { of: 'engagement', scale: [], otherwise: { owes: 'share', share: 5000 } },
+    };
+    const fallen = [0, 1].map((call) => ({ call, at: '2026-03-01T09:00' }));
+    expect(owed([hours, day, choice, notice], { ...twoDays, fallen })).toBe('135.00');
+  });
+
+  it('is what calls drew on hours covered: 120 of them on Monday, and the day at 150 on Tuesday', () => {
+    const covered: WrittenClause = {
+      id: 'covered',
+      kind: 'entitlement',
+      terms: { minutes: 600, each: 'day', price: '40.00' },
+    };
+    expect(owed([day, covered, either('lower', 'day', ['covered'], ['day'])], twoDays)).toBe('270.00');
+  });
+});
+
+describe('a fee for each day from the first to the last', () => {
+  const through: WrittenClause = {
+    ...day,
+    terms: { price: '90.00', each: 'day', through: true },
+  };
+  const calls = [
+    'rehearsal 180 on 2026-03-02',
+    'rehearsal 60 on 2026-03-03',
+    'rehearsal 180 on 2026-03-04',
+    'rehearsal 180 on 2026-03-06',
+  ];
+
+  it('is not owed for a day that is charged by the hour: 90, 40, 90, 90 without a call, 90', () => {
+    expect(owed([hours, through, either('lower', 'day', ['hours'], ['day'])], { calls })).toBe('400.00');
+  });
+
+  it('is not owed for one whose calls are none of its own: 90, the lesson at 40, 90', () => {
+    const rehearsals = { ...through, for: { calls: ['rehearsal' as const] } };
+    const facts = { calls: [calls[0] ?? '', 'lesson 60 on 2026-03-03', calls[2] ?? ''] };
+    expect(owed([hours, rehearsals, either('lower', 'day', ['hours'], ['day'])], facts)).toBe('220.00');
+  });
+});
+
+describe('the fare or the way', () => {
+  const way: WrittenClause = { id: 'way', kind: 'travel', terms: { perUnit: '0.40' } };
+  const fare: WrittenClause = { id: 'fare', kind: 'cost', terms: {} };
+  const choice = either('lower', 'engagement', ['fare'], ['way']);
+  it.each([
+    ['where no fare is told, 60 km at 0.40', { legs: ['60 km'] }, '24.00'],
+    ['where no journey is told, the fare', { costs: ['Fare 31.00'] }, '31.00'],
+    ['a fare of nothing is a fare', { legs: ['60 km'], costs: ['Fare 0.00'] }, '0.00'],
+    ['where neither is told, nothing', {}, '0.00'],
+  ])('%s', (_, facts, total) => {
+    expect(owed([fare, way, choice], facts)).toBe(total);
+  });
+
+  it('says that of the one nothing is told', () => {
+    const [line] = priced([fare, way, choice], { legs: ['60 km'] }).lines;
+    expect(line?.facts.find(({ name }) => name === 'the lower of')?.value).toBe(
+      '24.00 with “way”; nothing is told of “fare”',
+    );
+  });
+});
+
 describe('three ways', () => {
   it('hours 480, days 450, the week 500: the days hold', () => {
     const choice = either('lower', 'engagement', ['hours'], ['day'], ['week']);
@@ -243,6 +310,15 @@ describe('a choice is refused', () => {
       'day by day, of what is charged by the week',
       [hours, week, either('lower', 'day', ['hours'], ['week'])],
       'Clause “either” cannot weigh “week”: it charges a week, and that is no part of one day. Weigh them for the engagement.',
+    ],
+    [
+      'week by week, of what is charged also for days without a call',
+      [
+        hours,
+        { ...day, terms: { price: '150.00', each: 'day', through: true } },
+        either('lower', 'week', ['hours'], ['day']),
+      ],
+      'Clause “either” cannot weigh “day”: it charges a day also where there is none, and that is for no one week. Weigh them for each day, or for the engagement.',
     ],
     [
       'of a clause that is not there',

@@ -33,7 +33,7 @@ type Terms = z.output<ReturnType<typeof schema>>;
 export const either = clauseKind({
   kind: 'either',
   title: 'The lower or the higher',
-  help: 'Of two ways of charging only one holds: the hours or the day, mileage or the fare, a share or a sum, whichever is lower or higher.',
+  help: 'Of two ways of charging only one holds: the hours or the day, mileage or the fare, a share or a sum, whichever is lower or higher. Where no fare is told, there is none to weigh.',
   schema,
   rivalry: () => undefined,
   whole: true,

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Given } from '../given.ts';
-import { priced, tariffOf } from '../priced.ts';
+import { pounds, priced, tariffOf } from '../priced.ts';
 import { sentencesOf, type WrittenClause } from '../tariff.ts';
 
 const covered = (terms: object): WrittenClause => ({
@@ -92,8 +92,66 @@ describe('hours covered each week', () => {
   });
 });
 
+describe('a week without a call', () => {
+  const facts = { calls: ['lesson 30 on 2026-03-04', 'lesson 150 on 2026-03-18'] };
+  const rolling = { minutes: 60, each: 'week', rollsOver: true };
+
+  it('is granted too where hours roll over, and passes on all it has', () => {
+    expect(told(rolling, facts)).toEqual([
+      'Granted for the week of 2 March 2026: 1 h.',
+      'Lesson on 4 March 2026 draws 0.5 h, which leaves 0.5 h.',
+      'Brought over to the next week: 0.5 h.',
+      'Granted for the week of 9 March 2026: 1 h, and 0.5 h brought over.',
+      'Brought over to the next week: 1.5 h.',
+      'Granted for the week of 16 March 2026: 1 h, and 1.5 h brought over.',
+      'Lesson on 18 March 2026 draws 2.5 h, which leaves nothing.',
+    ]);
+  });
+
+  it('leaves nothing to pay beyond: 30 + 60 + 60 minutes are all that the second lesson needs', () => {
+    expect(pounds(priced([covered(rolling), hours], facts).total)).toBe('0.00');
+  });
+
+  it('grants nothing where what is left lapses', () => {
+    const [drawn] = priced([covered({ minutes: 60, each: 'week' }), hours], facts).entitlements;
+    expect(drawn).toMatchObject({ granted: 120, used: 90, left: 0, lapsed: 30 });
+  });
+});
+
+it('hours that lapsed are not left, and the line says so', () => {
+  const facts = { calls: ['lesson 30 on 2026-03-04', 'lesson 60 on 2026-03-11'] };
+  const [line] = priced([covered({ minutes: 60, each: 'week' }), hours], facts).lines;
+  expect(line?.facts).toEqual([
+    { name: 'granted', value: '2 h' },
+    { name: 'used', value: '1.5 h' },
+    { name: 'left', value: '0 h' },
+    { name: 'lapsed', value: '0.5 h' },
+  ]);
+});
+
 describe('hours covered each term', () => {
   const terms = ['spring 2026-01-12 to 2026-05-08', 'fall 2026-08-24 to 2026-12-11'];
+
+  it('are not granted for a call outside both terms', () => {
+    const calls = ['lesson 60 on 2026-09-02', 'lesson 120 on 2026-12-20'];
+    expect(told({ minutes: 120, each: 'term' }, { terms, calls })).toEqual([
+      'Granted for fall: 2 h.',
+      'Lesson on 2 September 2026 draws 1 h, which leaves 1 h.',
+      'Left: 1 h.',
+    ]);
+    // The lesson of two hours in the holidays is 80.00.
+    expect(pounds(priced([covered({ minutes: 120, each: 'term' }), hours], { terms, calls }).total)).toBe(
+      '80.00',
+    );
+  });
+
+  it('roll over a term without a call', () => {
+    const three = [...terms, 'spring again 2027-01-11 to 2027-05-07'];
+    const calls = ['lesson 60 on 2026-03-04', 'lesson 180 on 2027-02-03'];
+    const rolling = covered({ minutes: 60, each: 'term', rollsOver: true });
+    // None of the first hour is left; the fall leaves one, and with that of the spring two of three are covered.
+    expect(pounds(priced([rolling, hours], { terms: three, calls }).total)).toBe('40.00');
+  });
 
   it('are told by the name of the term, with what the term before left', () => {
     const facts = { terms, calls: ['lesson 60 on 2026-09-02'], rolledOver: { covered: 45 } };

@@ -3,10 +3,11 @@
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { amountField, countField, minutesField } from '../fields.ts';
-import type { Draw, Grant } from '../findings.ts';
+import type { Drawn, Grant } from '../findings.ts';
 import { fitsEngagement } from '../fit.ts';
+import type { Item } from '../item.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
-import { EACH, occasions } from '../occasion.ts';
+import { EACH, type Occasion, occasions, withoutOutside, withThoseBetween } from '../occasion.ts';
 import { plural, sayCalls } from '../phrases.ts';
 import { selectorSchema } from '../selector.ts';
 import type { Voice } from '../voice.ts';
@@ -102,39 +103,47 @@ export const entitlement = clauseKind({
 function draw(terms: Terms, desk: Desk, clause: ClauseHead): void {
   if (!fitsEngagement(clause.for, desk.facts)) return;
   const lost = desk.lost.get(clause.id);
-  const due =
-    lost === undefined ? occasions(desk.open(clause), terms.each, ({ call }) => call, desk.facts) : [];
-  const drawings = drawAll(due, terms, desk.facts.rolledOver?.[clause.id] ?? 0, lost !== undefined);
+  const drawings = drawAll(
+    lost === undefined ? dueTo(terms, desk, clause) : [],
+    terms,
+    desk.facts.rolledOver?.[clause.id] ?? 0,
+    lost !== undefined,
+  );
   const grants = drawings.map((drawing) => sayGrant(drawing, { ...terms, lost }, desk));
   const sum = (part: (grant: Grant) => number) => grants.reduce((sum, grant) => sum + part(grant), 0);
-  const [granted, used, lapsed] = [
-    sum((of) => of.granted) + (grants[0]?.brought ?? 0),
-    sum((of) => of.used),
-    sum((of) => of.lapsed),
-  ];
+  const granted = sum((of) => of.granted) + (grants[0]?.brought ?? 0);
+  const [used, lapsed] = [sum((of) => of.used), sum((of) => of.lapsed)];
   const draws = grants.flatMap((grant) => grant.draws);
+  const drawn = { granted, used, left: granted - used - lapsed, lapsed, draws };
   desk.entitlements.push({
     clause: clause.id,
-    granted,
-    used,
+    ...drawn,
     planned: sum((of) => of.planned),
-    left: granted - used - lapsed,
-    lapsed,
-    draws,
     grants,
     ...(terms.calls === undefined
       ? {}
       : { occasions: { granted: terms.calls * grants.length, used: draws.length } }),
     ...(lost === undefined ? {} : { lost }),
   });
-  if (used > 0) chargeCovered(terms, desk, clause, { granted, used, draws });
+  if (used > 0) chargeCovered(terms, desk, clause, drawn);
+}
+
+/** The occasions for which it is granted; where it rolls over, also those without a call between the first and the last. */
+function dueTo({ each, rollsOver }: Terms, desk: Desk, clause: ClauseHead): Occasion<Item>[] {
+  const calls = desk.open(clause);
+  const found = withoutOutside(
+    occasions(calls, each, ({ call }) => call, desk.facts),
+    each,
+    desk.facts,
+  );
+  return rollsOver ? withThoseBetween(found, each, desk.facts) : found;
 }
 
 function chargeCovered(
   terms: Terms,
   desk: Desk,
   clause: ClauseHead,
-  drawn: { granted: number; used: number; draws: readonly Draw[] },
+  drawn: Pick<Drawn, 'granted' | 'used' | 'left' | 'lapsed' | 'draws'>,
 ): void {
   desk.charge(clause, {
     category: 'entitlement',
@@ -143,7 +152,8 @@ function chargeCovered(
     facts: [
       { name: 'granted', value: desk.voice.minutes(drawn.granted) },
       { name: 'used', value: desk.voice.minutes(drawn.used) },
-      { name: 'left', value: desk.voice.minutes(drawn.granted - drawn.used) },
+      { name: 'left', value: desk.voice.minutes(drawn.left) },
+      ...(drawn.lapsed > 0 ? [{ name: 'lapsed', value: desk.voice.minutes(drawn.lapsed) }] : []),
     ],
     quantity: { count: drawn.used, of: 60 },
     unit: 'hour',

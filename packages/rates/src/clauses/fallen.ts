@@ -1,5 +1,7 @@
 // What fallen calls leave on the statement: their lines as if held are replaced by one that says what is owed.
 
+import { divideRounded } from '@colla/money';
+import type { Charge } from '../charge.ts';
 import type { Desk } from '../desk.ts';
 import { groupsOf } from '../groups.ts';
 import type { ClauseHead } from '../kind.ts';
@@ -16,11 +18,20 @@ export function leave(desk: Desk, clause: ClauseHead): void {
     const verdict = verdictOn(line, desk, verdicts);
     const group = verdict?.clause.id === clause.id ? groups.get(verdict.together) : undefined;
     group?.lines.push(line);
+    if (group) keepFee(line, desk);
     if (group && isSum(group.verdict.terms)) gone.push(line);
     return group === undefined;
   });
   const room = new Map(gone.map((line) => [line, line.amount]));
   for (const group of groups.values()) settle(desk, clause, group, room);
+}
+
+/** Of what is charged for several calls each has its part, one of as many as there are. */
+function keepFee({ calls, amount }: Line, desk: Desk): void {
+  for (const id of calls) {
+    const item = desk.item(id);
+    if (item) item.feeBeforeFall += divideRounded(amount, BigInt(calls.length));
+  }
 }
 
 interface Group {
@@ -91,66 +102,74 @@ function shareLeft(terms: Owes): number {
   return terms.owes === 'share' ? terms.share : 0;
 }
 
+/** Where a verdict is carried out: on whose desk, by which clause, on what fell together. */
+interface Place {
+  readonly desk: Desk;
+  readonly clause: ClauseHead;
+  readonly group: Group;
+}
+
 function settle(desk: Desk, clause: ClauseHead, group: Group, room: Room): void {
-  const { terms, together, why } = group.verdict;
-  const { calls, lines } = group;
-  const payers = [...new Set(lines.map((line) => line.payer))];
-  const head = { category: 'cancellation' as const, calls, facts: [{ name: 'why', value: why }] };
-  if (terms.owes === 'amount') chargeOnce('Cancellation', terms.amount);
-  else if (terms.owes === 'deposit') chargeOnce('Cancellation, deposit kept', depositKept(desk));
-  else for (const payer of payers) chargeShare(payer, terms.owes === 'share' ? terms.share : 10_000);
+  const { terms } = group.verdict;
+  const place = { desk, clause, group };
+  if (terms.owes === 'amount') chargeOnce({ what: 'Cancellation', sum: terms.amount }, room, place);
+  else if (terms.owes === 'deposit')
+    chargeOnce({ what: 'Cancellation, deposit kept', sum: depositKept(desk) }, room, place);
+  else chargeShare(terms.owes === 'share' ? terms.share : 10_000, place);
+}
 
-  /** Each payer owes what their own lines have room for, in the order of the lines, until the sum is reached. */
-  function chargeOnce(what: string, sum: bigint): void {
-    const touched = groupsOf(
-      [...room.keys()].filter((line) => isOfAny(line, calls)),
-      (line) => line.payer,
-    );
-    let left = sum;
-    for (const [payer, theirs] of touched) {
-      const rate = take(left, theirs, room);
-      if (rate === 0n) continue;
-      left -= rate;
-      const line = desk.charge(clause, {
-        ...head,
-        what,
-        about: aboutOf(payer, touched.size),
-        payer,
-        quantity: { count: 1, of: 1 },
-        unit: 'cancellation',
-        rate,
-      });
-      stand(line, theirs);
-    }
+/** Each payer owes what their own lines have room for, in the order of the lines, until the sum is reached. */
+function chargeOnce({ what, sum }: { what: string; sum: bigint }, room: Room, place: Place): void {
+  const touched = groupsOf(
+    [...room.keys()].filter((line) => isOfAny(line, place.group.calls)),
+    (line) => line.payer,
+  );
+  let left = sum;
+  for (const [payer, theirs] of touched) {
+    const rate = take(left, theirs, room);
+    if (rate === 0n) continue;
+    left -= rate;
+    const one = { quantity: { count: 1, of: 1 }, unit: 'cancellation', rate };
+    chargeFor(theirs, { ...headOf(payer, touched.size, place), what, ...one }, place);
   }
+}
 
-  function stand(line: Line, theirs: readonly Line[]): void {
-    desk.lineage.stand(
-      line,
-      theirs.map((one) => desk.lineage.whole(one)),
-    );
-  }
-
-  function aboutOf(payer: string, payers: number): string {
-    return payers > 1 ? `${together}/${payer}` : together;
-  }
-
-  function chargeShare(payer: string, share: number): void {
-    const theirs = lines.filter((line) => line.payer === payer);
+function chargeShare(share: number, place: Place): void {
+  const { voice } = place.desk;
+  const byPayer = groupsOf(place.group.lines, (line) => line.payer);
+  for (const [payer, theirs] of byPayer) {
     const fee = theirs.reduce((sum, line) => sum + line.amount, 0n);
-    const line = desk.charge(clause, {
+    const head = headOf(payer, byPayer.size, place);
+    const charge = {
       ...head,
       what: 'Cancellation',
-      about: aboutOf(payer, payers.length),
-      payer,
-      facts: [...head.facts, { name: 'fee', value: desk.voice.money(fee) }],
+      facts: [...head.facts, { name: 'fee', value: voice.money(fee) }],
       quantity: { count: share, of: 10_000 },
-      unit: `of ${desk.voice.money(fee)}`,
+      unit: `of ${voice.money(fee)}`,
       rate: fee,
-      said: desk.voice.share(share),
-    });
-    stand(line, theirs);
+      said: voice.share(share),
+    };
+    chargeFor(theirs, charge, place);
   }
+}
+
+function headOf(payer: string, payers: number, { group: { calls, verdict } }: Place) {
+  return {
+    category: 'cancellation' as const,
+    calls,
+    facts: [{ name: 'why', value: verdict.why }],
+    about: payers > 1 ? `${verdict.together}/${payer}` : verdict.together,
+    payer,
+  };
+}
+
+/** A line that stands for what these lines charged. */
+function chargeFor(lines: readonly Line[], charge: Charge, { desk, clause }: Place): void {
+  const line = desk.charge(clause, charge);
+  desk.lineage.stand(
+    line,
+    lines.map((one) => desk.lineage.whole(one)),
+  );
 }
 
 /** The deposit is for the engagement: it is kept where the whole falls, and stays held while any call stands. */

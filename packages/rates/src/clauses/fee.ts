@@ -6,7 +6,14 @@ import type { Desk } from '../desk.ts';
 import { fitsEngagement } from '../fit.ts';
 import { categoryOf, type Item } from '../item.ts';
 import type { ClauseHead } from '../kind.ts';
-import { type Occasion, occasionOf, occasions, withThoseBetween } from '../occasion.ts';
+import {
+  type Each,
+  type Occasion,
+  occasionOf,
+  occasions,
+  withoutOutside,
+  withThoseBetween,
+} from '../occasion.ts';
 import { capital, plural } from '../phrases.ts';
 import { unitOf } from '../voice.ts';
 import { type Counted, counted } from './counted.ts';
@@ -76,13 +83,8 @@ export function priceOccasions(
   desk: Desk,
   clause: ClauseHead,
 ): void {
-  const alone = desk.withoutCalls && fitsEngagement(clause.for, desk.facts);
-  const found: Occasion<Item>[] = alone
-    ? desk.withoutAny(each)
-    : occasions(desk.toPrice(clause), each, ({ call }) => call, desk.facts);
-  const due = terms.through ? withThoseBetween(found, each) : found;
   const before = new Map<string | undefined, number>();
-  for (const occasion of due) {
+  for (const occasion of dueTo(terms, each, desk, clause)) {
     const within = occasionOf(occasion.of[0]?.call, terms.within, desk.facts);
     const place = before.get(within) ?? 0;
     before.set(within, place + 1);
@@ -97,6 +99,30 @@ export function priceOccasions(
     };
     chargeFee({ ...head, unit: each, rate: priceAfter(place, terms) }, terms, desk, clause);
   }
+}
+
+function dueTo(
+  { through }: FixedTerms,
+  each: Each,
+  desk: Desk,
+  clause: ClauseHead,
+): readonly Occasion<Item>[] {
+  if (desk.withoutCalls && fitsEngagement(clause.for, desk.facts)) return desk.withoutAny(each);
+  const found = withoutOutside(
+    occasions(desk.toPrice(clause), each, ({ call }) => call, desk.facts),
+    each,
+    desk.facts,
+  );
+  if (!through) return found;
+  const otherwise = chargedOtherwise(each, desk, clause);
+  return withThoseBetween(found, each).filter(({ about, of }) => of.length > 0 || !otherwise.has(about));
+}
+
+/** Occasions with a call for which another way of charging holds: they are not without any. */
+function chargedOtherwise(each: Each, desk: Desk, clause: ClauseHead): Set<string | undefined> {
+  const standing = new Set(desk.standing({ ...clause, for: {} }));
+  const others = desk.items.filter((item) => desk.counts(item) && !standing.has(item));
+  return new Set(others.map(({ call }) => occasionOf(call, each, desk.facts)));
 }
 
 /** The price, and the share of other prices that comes with it; a share alone stands without a price of nothing. */

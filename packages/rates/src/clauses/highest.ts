@@ -1,5 +1,6 @@
 // Of several premiums that meet, only the highest counts: a Sunday that is a public holiday is paid once.
 
+import { divideRounded } from '@colla/money';
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { fitsEngagement } from '../fit.ts';
@@ -7,6 +8,7 @@ import { groupsOf } from '../groups.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import type { Line } from '../line.ts';
 import { sayConditions } from '../phrases.ts';
+import type { Voice } from '../voice.ts';
 
 const schema = perCurrency(() =>
   z.strictObject({
@@ -57,30 +59,70 @@ export const highest = clauseKind({
   ],
 });
 
-/** Takes away the lines of all but the clause that charges most for the same calls and payer; it says what it outdid. */
+/** On each call the clause that charges most for it has its line, and says what it outdid; the others lose that call. */
 function keepHighest({ of }: Terms, desk: Desk, clause: ClauseHead): void {
   if (!fitsEngagement(clause.for, desk.facts)) return;
-  const meeting = groupsOf(
-    desk.lines.filter((line) => of.includes(line.clause)),
-    ({ calls, payer }) => JSON.stringify([calls, payer]),
+  const premiums = desk.lines.filter((line) => of.includes(line.clause));
+  const outdone = new Map(premiums.map((line) => [line, new Set<string>()]));
+  const over = new Map(premiums.map((line) => [line, new Set<Line>()]));
+  for (const meeting of meetings(premiums)) decide(meeting, outdone, over);
+  desk.lines = desk.lines.flatMap((line) =>
+    leftOf(line, outdone.get(line) ?? NONE, [...(over.get(line) ?? [])], desk.voice),
   );
-  const instead = new Map<Line, Line | undefined>();
-  for (const lines of meeting.values()) decide(lines, desk, instead);
-  desk.lines = desk.lines.flatMap((line) => {
-    const kept = instead.has(line) ? instead.get(line) : line;
-    return kept ? [kept] : [];
-  });
 }
 
-/** For each line of calls on which premiums meet, what stands in its place; of two alike the first named stays. */
-function decide(lines: readonly Line[], { voice }: Desk, instead: Map<Line, Line | undefined>): void {
-  const sums = groupsOf(lines, ({ clause }) => clause);
-  if (sums.size < 2) return;
-  const sumOf = (clause: string) => (sums.get(clause) ?? []).reduce((sum, { amount }) => sum + amount, 0n);
+/** The premiums of one payer on one call; those without calls meet on the engagement. */
+interface Meeting {
+  readonly call: string;
+  readonly lines: readonly Line[];
+}
+
+function meetings(premiums: readonly Line[]): Meeting[] {
+  const places = premiums.flatMap((line) =>
+    (line.calls.length > 0 ? line.calls : [WHOLE]).map((call) => ({ call, line })),
+  );
+  const met = groupsOf(places, ({ call, line }) => JSON.stringify([call, line.payer]));
+  return [...met.values()].map((at) => ({ call: at[0]?.call ?? WHOLE, lines: at.map(({ line }) => line) }));
+}
+
+/** In the place of a call, for what is charged for none. */
+const WHOLE = '';
+const NONE: ReadonlySet<string> = new Set();
+
+/** Notes which lines lose a call, and to which; of two alike the first keeps it. */
+function decide(
+  { call, lines }: Meeting,
+  outdone: ReadonlyMap<Line, Set<string>>,
+  over: ReadonlyMap<Line, Set<Line>>,
+): void {
+  const sums = groupsOf(lines, (line) => line.clause);
+  const parts = lines.reduce((of, line) => of * callsOf(line), 1n);
+  const sumOf = (clause: string) =>
+    (sums.get(clause) ?? []).reduce((sum, line) => sum + (line.amount * parts) / callsOf(line), 0n);
   const best = [...sums.keys()].reduce((one, other) => (sumOf(other) > sumOf(one) ? other : one));
-  const outdone = lines
-    .filter(({ clause }) => clause !== best)
-    .map(({ what, amount }) => ({ name: 'not added', value: `${what} ${voice.money(amount)}` }));
-  for (const line of lines)
-    instead.set(line, line.clause === best ? { ...line, facts: [...line.facts, ...outdone] } : undefined);
+  const lost = lines.filter((line) => line.clause !== best);
+  for (const line of lost) outdone.get(line)?.add(call);
+  for (const kept of sums.get(best) ?? []) for (const line of lost) over.get(kept)?.add(line);
+}
+
+/** Among how many a line is shared, by equal parts. */
+function callsOf({ calls }: Line): bigint {
+  return BigInt(Math.max(1, calls.length));
+}
+
+/** A line, its part for the calls it has not lost, or nothing. */
+function leftOf(line: Line, lost: ReadonlySet<string>, over: readonly Line[], voice: Voice): Line[] {
+  const said = over.map(({ what, amount }) => ({
+    name: 'not added',
+    value: `${what} ${voice.money(amount)}`,
+  }));
+  const kept = said.length > 0 ? { ...line, facts: [...line.facts, ...said] } : line;
+  if (lost.size === 0) return [kept];
+  const calls = line.calls.filter((call) => !lost.has(call));
+  if (calls.length === 0) return [];
+  const quantity = { count: calls.length, of: line.calls.length };
+  const amount = divideRounded(line.amount * BigInt(quantity.count), BigInt(quantity.of));
+  const of = `${quantity.count}/${quantity.of} of it = ${voice.money(amount)}`;
+  const arithmetic = `${line.arithmetic}; ${of}`;
+  return [{ ...kept, calls, quantity, unit: 'part', rate: line.amount, amount, arithmetic }];
 }

@@ -106,6 +106,14 @@ it.each([
     { as: 'share a month', share: 150 },
     'An invoice that is paid after it is due costs 1.5\u00a0% of it for each month begun.',
   ],
+  [
+    { as: 'yearly rate', rate: 850, day: 'rounded each day' },
+    'An invoice that is paid after it is due costs 8.5\u00a0% of it a year, by the day in a year of 365 days, rounded each day.',
+  ],
+  [
+    { as: 'statutory', law: 'EU', year: '360 days', day: 'rounded each day' },
+    'An invoice that is paid after it is due costs interest 8\u00a0% above the reference rate of the European Union and its fixed sum, by the day in a year of 360 days, rounded each day.',
+  ],
 ])('it says what it costs', (by, said) => {
   const tariff = tariffOf([{ id: 'late', kind: 'late-payment', terms: { by } }]);
   expect(sentencesOf(tariff, 'en-GB')[0]?.sentence).toBe(said);

@@ -184,12 +184,16 @@ function sayBy(by: Terms['by'], voice: Voice): string {
     case 'share a month':
       return `${voice.share(by.share)} of it for each month begun`;
     case 'yearly rate':
-      return `${voice.share(by.rate)} of it a year, by the day in a year of ${by.year}`;
+      return `${voice.share(by.rate)} of it a year, ${sayDays(by)}`;
     case 'statutory': {
       const law = by.law === 'UK' ? 'the United Kingdom' : 'the European Union';
-      return `interest ${voice.share(by.points)} above the reference rate of ${law} and its fixed sum, by the day in a year of ${by.year}`;
+      return `interest ${voice.share(by.points)} above the reference rate of ${law} and its fixed sum, ${sayDays(by)}`;
     }
   }
+}
+
+function sayDays({ year, day }: Pick<By<'yearly rate'>, 'year' | 'day'>): string {
+  return `by the day in a year of ${year}${day === 'exactly' ? '' : `, ${day}`}`;
 }
 
 function sayLateSum({ amount, each, most }: By<'sum'>, voice: Voice): string {

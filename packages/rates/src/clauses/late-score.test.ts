@@ -82,6 +82,25 @@ it('says by when it is wanted and what follows', () => {
   );
 });
 
+it.each([
+  [{ each: 'work' }, 'costs 25.00 more for each work.'],
+  [{ each: 'work', most: 1 }, 'costs 25.00 more for each work; no more than once.'],
+  [{ each: 'work', most: 3 }, 'costs 25.00 more for each work; no more than 3 times.'],
+])('says how often it is charged at most: %j', (terms, said) => {
+  const steps = [{ days: 28, means: { as: 'charge', amount: '25.00' } }];
+  const clause: WrittenClause = { id: 'music', kind: 'late-score', terms: { steps, ...terms } };
+  expect(sentencesOf(tariffOf([clause]), 'en-GB')[0]?.sentence).toBe(
+    `Music that comes later than 4 weeks before the performance ${said}`,
+  );
+});
+
+it('charged once for the engagement cannot be charged so many times at most', () => {
+  const steps = [{ days: 28, means: { as: 'charge', amount: '25.00' } }];
+  expect(() => tariffOf([{ id: 'music', kind: 'late-score', terms: { steps, most: 3 } }])).toThrow(
+    'It is charged once for the engagement: charge it for each work, or leave out how many times at most.',
+  );
+});
+
 it('cannot lose hours of a clause that is not there', () => {
   expect(() => tariffOf([music])).toThrow('speaks of a clause “covered” that is not in this tariff');
 });

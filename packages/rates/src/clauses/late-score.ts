@@ -79,13 +79,7 @@ export const lateScore = clauseKind({
   whole: true,
   sentence,
   mentions: ({ steps }) => steps.flatMap(({ means }) => (means.as === 'hours lost' ? means.of : [])),
-  contradictions: ({ steps, side }) => {
-    const sign = side === 'before' ? -1 : 1;
-    const most = side === 'before' ? 'greatest' : 'least';
-    return steps.some(({ days }, index) => index > 0 && sign * (days - (steps[index - 1]?.days ?? 0)) <= 0)
-      ? [`The steps must run from the earliest day to the latest: put the ${most} number of days first.`]
-      : [];
-  },
+  contradictions,
   phases: {
     standing: (terms, desk, clause) => {
       for (const { step, part } of lateUnder(terms, desk, clause)) {
@@ -160,6 +154,22 @@ export const lateScore = clauseKind({
   ],
 });
 
+function contradictions({ steps, side, each, most }: Terms): string[] {
+  const sign = side === 'before' ? -1 : 1;
+  const first = side === 'before' ? 'greatest' : 'least';
+  const after = steps.slice(1);
+  return [
+    ...(after.some(({ days }, index) => sign * (days - (steps[index]?.days ?? 0)) <= 0)
+      ? [`The steps must run from the earliest day to the latest: put the ${first} number of days first.`]
+      : []),
+    ...(each === 'engagement' && most !== undefined
+      ? [
+          'It is charged once for the engagement: charge it for each work, or leave out how many times at most.',
+        ]
+      : []),
+  ];
+}
+
 function sentence(terms: Terms, { voice, for: selector }: { voice: Voice; for: ClauseHead['for'] }): string {
   const event = terms.before === 'principal call' ? 'the performance' : sayEvent(terms.before);
   const steps = terms.steps.map(
@@ -169,7 +179,13 @@ function sentence(terms: Terms, { voice, for: selector }: { voice: Voice; for: C
   const harder = terms.harder.map(
     ({ difficulty, days }) => `${difficulty} works are wanted ${sayDays(days)} earlier`,
   );
-  return `Music${sayConditions(selector, voice)} that comes ${[voice.list(steps), ...harder].join('; ')}.`;
+  const parts = [voice.list(steps), ...harder, ...sayMost(terms)];
+  return `Music${sayConditions(selector, voice)} that comes ${parts.join('; ')}.`;
+}
+
+function sayMost({ most }: Terms): string[] {
+  if (most === undefined) return [];
+  return [`no more than ${most === 1 ? 'once' : `${most} times`}`];
 }
 
 function sayMeans(means: Step['means'], { each }: Terms, voice: Voice): string {

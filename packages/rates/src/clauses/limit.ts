@@ -4,14 +4,18 @@ import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { amountField, wordsField } from '../fields.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
+import type { Line } from '../line.ts';
 import type { Portion } from '../lineage.ts';
 import { EACH, occasions, sayEach, withThoseBetween } from '../occasion.ts';
 import { capital, sayCharges, sayConditions } from '../phrases.ts';
 import type { Voice } from '../voice.ts';
 
+/** What a limit is called that has no name of its own. */
+const UNNAMED = 'Limit';
+
 const schema = perCurrency((currency) =>
   z.strictObject({
-    what: wordsField('Called').default('Limit'),
+    what: wordsField('Called').default(UNNAMED),
     on: z.array(z.string().min(1)).min(1).readonly().optional().meta({
       title: 'What these clauses charge (everything, for the engagement, where none is named)',
       unit: 'clause',
@@ -43,8 +47,10 @@ export const limit = clauseKind({
   each: ({ each }) => each,
   sentence,
   names: (terms) => terms.on ?? [],
+  gathers: () => true,
   rank,
-  contradictions: ({ each, on, least, most, rounded, through }) => {
+  contradictions: (terms) => {
+    const { each, on, least, most, rounded, through } = terms;
     if (least === undefined && most === undefined && !rounded)
       return ['It limits nothing: give the most, the least, or both, or what it is rounded to.'];
     if (rounded?.to === 0n) return ['It is rounded to a multiple of nothing: give an amount, such as 5.00.'];
@@ -54,9 +60,11 @@ export const limit = clauseKind({
       return [
         'Only the least of days, weeks and months can stand where there is none: say it so, or leave it out.',
       ];
-    return least !== undefined && most !== undefined && least > most
-      ? ['The least is more than the most: exchange the two amounts.']
-      : [];
+    if (least !== undefined && most !== undefined && least > most)
+      return ['The least is more than the most: exchange the two amounts.'];
+    return hasMultiple(terms)
+      ? []
+      : ['No multiple of what it is rounded to lies within its bounds: change one of the amounts.'];
   },
   phases: { limits: hold },
   examples: [
@@ -123,7 +131,10 @@ function rank({ each, on, most }: Terms): number {
   return EACH.indexOf(each) * 4 + (on ? 0 : 2) + (most === undefined ? 0 : 1);
 }
 
-/** Each payer's part is held for itself; a line for several calls belongs to the occasion of its first, a journey to its day. */
+/**
+ * Each payer's part is held for itself; a line for several calls belongs to the occasion of its first, a journey to its
+ * day. What is made up where there is nothing is for what is charged elsewhere, in proportion.
+ */
 function hold(terms: Terms, desk: Desk, clause: ClauseHead): void {
   const portions = desk.portionsOf(clause, terms.on);
   for (const payer of new Set(portions.map(({ line }) => line.payer))) {
@@ -132,7 +143,8 @@ function hold(terms: Terms, desk: Desk, clause: ClauseHead): void {
     const found = occasions(theirs, terms.each, placeOf, desk.facts);
     for (const { about, of } of terms.through ? withThoseBetween(found, terms.each) : found) {
       const at = about === undefined ? payer : `${payer}:${about}`;
-      holdOne(of, { payer, about: at }, terms, desk, clause);
+      const line = holdOne(of, { payer, about: at }, terms, desk, clause);
+      if (line) desk.lineage.stand(line, of.length > 0 ? of : theirs);
     }
   }
 }
@@ -143,13 +155,13 @@ function holdOne(
   terms: Terms,
   desk: Desk,
   clause: ClauseHead,
-): void {
+): Line | undefined {
   const sum = held.reduce((sum, { amount }) => sum + amount, 0n);
   const within = between(sum, terms);
-  const kept = rounded(within, terms.rounded);
-  if (kept === sum) return;
+  const kept = rounded(within, terms);
+  if (kept === sum) return undefined;
   const { money } = desk.voice;
-  const line = desk.charge(clause, {
+  return desk.charge(clause, {
     category: kept < sum ? 'discount' : 'supplement',
     what: terms.what,
     calls: [...new Set(held.flatMap(({ line }) => line.calls))],
@@ -164,7 +176,6 @@ function holdOne(
     rate: kept < sum ? sum - kept : kept - sum,
     sign: kept < sum ? -1n : 1n,
   });
-  desk.lineage.stand(line, held);
 }
 
 function between(sum: bigint, { least, most }: Terms): bigint {
@@ -172,14 +183,29 @@ function between(sum: bigint, { least, most }: Terms): bigint {
   return least !== undefined && sum < least ? least : sum;
 }
 
-/** To a multiple; half way up to the nearest, and of what is below nothing as of what is above. */
-function rounded(sum: bigint, by: Terms['rounded']): bigint {
+/**
+ * To a multiple; half way up to the nearest, and of what is below nothing as of what is above. Never past the most or
+ * the least: from there the other way.
+ */
+function rounded(sum: bigint, { rounded: by, least, most }: Terms): bigint {
   if (!by) return sum;
-  const { to, way } = by;
+  const kept = toMultiple(sum, by);
+  if (most !== undefined && kept > most) return toMultiple(most, { ...by, way: 'down' });
+  return least !== undefined && kept < least ? toMultiple(least, { ...by, way: 'up' }) : kept;
+}
+
+function toMultiple(sum: bigint, { to, way }: NonNullable<Terms['rounded']>): bigint {
   const sign = sum < 0n ? -1n : 1n;
   const amount = sign * sum;
   const more = { up: to - 1n, 'to the nearest': to / 2n, down: 0n }[way];
   return sign * ((amount + more) / to) * to;
+}
+
+/** Whether anything but nothing can be kept: a multiple between the least and the most. */
+function hasMultiple({ rounded, least = 0n, most }: Terms): boolean {
+  if (!rounded || most === undefined) return true;
+  const highest = toMultiple(most, { ...rounded, way: 'down' });
+  return highest > 0n && highest >= least;
 }
 
 function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }): string {
@@ -187,12 +213,21 @@ function sentence(terms: Terms, said: { voice: Voice; for: ClauseHead['for'] }):
   const bounds = [
     terms.least === undefined ? undefined : `at least ${voice.money(terms.least)}`,
     terms.most === undefined ? undefined : `at most ${voice.money(terms.most)}`,
-    terms.rounded &&
-      `rounded ${terms.rounded.way === 'to the nearest' ? 'to the nearest' : `${terms.rounded.way} to a`} multiple of ${voice.money(terms.rounded.to)}`,
+    sayRounded(terms, voice),
   ].filter((bound) => bound !== undefined);
   const through = terms.through
     ? `, also for a ${terms.each} without any between the first and the last`
     : '';
   const each = terms.each === 'call' ? 'for each call' : sayEach(terms.each);
-  return `${capital(sayCharges(terms.on, voice))}${sayConditions(said.for, voice)} is ${voice.list(bounds)} ${each}${through}.`;
+  const charges = `${sayCharges(terms.on, voice)}${sayConditions(said.for, voice)}`;
+  const called = terms.what === UNNAMED ? charges : `${terms.what}: ${charges}`;
+  return `${capital(called)} is ${voice.list(bounds)} ${each}${through}.`;
+}
+
+function sayRounded({ rounded, least, most }: Terms, voice: Voice): string | undefined {
+  if (!rounded) return undefined;
+  const { to, way } = rounded;
+  const held = (most !== undefined && way !== 'down') || (least !== undefined && way !== 'up');
+  const how = way === 'to the nearest' ? way : `${way} to a`;
+  return `rounded ${how} multiple of ${voice.money(to)}${held ? ' within that' : ''}`;
 }

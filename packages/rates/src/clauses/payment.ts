@@ -112,10 +112,10 @@ function instalmentsOf({ instalments }: Terms, desk: Desk): Instalment[] {
   if (instalments === undefined) return [];
   return [...desk.owedByPayer()].flatMap(([payer, total]) => {
     const part = total / BigInt(instalments);
-    return Array.from({ length: instalments }, (_, month) => ({
+    return Array.from({ length: instalments }, (_, index) => ({
       payer,
-      month,
-      amount: month < instalments - 1 ? part : total - part * BigInt(instalments - 1),
+      ordinal: index + 1,
+      amount: index < instalments - 1 ? part : total - part * BigInt(instalments - 1),
     }));
   });
 }
@@ -129,7 +129,7 @@ function stagesOf(stages: NonNullable<Terms['stages']>, { due }: Terms, desk: De
       total,
       all.map(({ share }) => share),
     );
-    return all.map(({ due }, month) => ({ payer, month, due, amount: amounts[month] ?? 0n }));
+    return all.map(({ due }, index) => ({ payer, ordinal: index + 1, due, amount: amounts[index] ?? 0n }));
   });
 }
 

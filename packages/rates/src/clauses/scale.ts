@@ -136,29 +136,47 @@ function longer(step: Step, next: Step): boolean {
   return step.before > next.before || (step.before === next.before && (step.time ?? '') < (next.time ?? ''));
 }
 
-/** “30 h before the recital”, “5 days before the exam”, “after the rehearsal began”. */
+/** Of so many minutes, hours are said in tenths; beyond them as days and hours. */
+const LONG = 96 * 60;
+
+/**
+ * “30 h before the recital”, “7 days 15 h before the jury”, “5 days before the exam”, “after the rehearsal began”. What
+ * is left of a minute is left out: 48 h are said of no less.
+ */
 export function sayNotice(
   clock: Scale['clock'],
   at: Temporal.ZonedDateTime,
   to: { start: Temporal.ZonedDateTime; kind: string },
   voice: Voice,
 ): string {
-  const minutes = Math.round((to.start.epochMilliseconds - at.epochMilliseconds) / 60_000);
+  const minutes = Math.floor((to.start.epochMilliseconds - at.epochMilliseconds) / 60_000);
   if (minutes < 0) return `after the ${to.kind} began`;
   return `${sayAhead(minutes)} before the ${to.kind}`;
 
   function sayAhead(minutes: number): string {
     if (minutes < 60) return `${minutes} min`;
+    if (clock === 'hours' && minutes >= LONG) return sayLong(Math.floor(minutes / 60));
     if (clock === 'hours' || minutes < 48 * 60)
       return `${voice.number(String(Math.floor(minutes / 6) / 10))} h`;
-    const days = at.withTimeZone(to.start.timeZoneId).toPlainDate().until(to.start.toPlainDate()).days;
-    return days === 1 ? '1 day' : `${days} days`;
+    return sayDays(at.withTimeZone(to.start.timeZoneId).toPlainDate().until(to.start.toPlainDate()).days);
   }
 }
 
-/** “nothing until 48 hours before, 50 % until it begins, and all of it later”. */
-export function sayScale(of: Scale, voice: Voice): string {
-  const steps = of.scale.map((step) => `${sayOwes(step.owes, voice)} ${sayStep(step, of.clock)}`);
+function sayLong(hours: number): string {
+  const rest = hours % 24;
+  return `${sayDays(Math.floor(hours / 24))}${rest === 0 ? '' : ` ${rest} h`}`;
+}
+
+function sayDays(days: number): string {
+  return days === 1 ? '1 day' : `${days} days`;
+}
+
+/** “nothing until 48 hours before, 50 % until it begins, and all of it later”; `to` where it has to be said before what. */
+export function sayScale(of: Scale, voice: Voice, to?: string): string {
+  const steps = of.scale.map(
+    (step, index) =>
+      `${sayOwes(step.owes, voice)} ${sayStep(step, of.clock, to && (index === 0 ? to : 'it'))}`,
+  );
   const otherwise = sayOwes(of.otherwise, voice);
   const noShow = of.noShow ? `, and ${sayOwes(of.noShow, voice)} without a word` : '';
   if (steps.length === 0) return `${otherwise} at any time${noShow}`;
@@ -171,14 +189,17 @@ export function sayBoundary({ clock, scale, exactly }: Scale): string {
   return ` Word at exactly the limit is ${exactly === 'in-time' ? 'in time' : 'too late'}.`;
 }
 
-function sayStep({ before, time }: Step, clock: Scale['clock']): string {
+/** “until 28 days before the principal call”, “until 20:00 on the day before”. */
+function sayStep({ before, time }: Step, clock: Scale['clock'], to?: string): string {
+  const ahead = to ? `before ${to}` : 'before';
+  const itself = to ? `the day of ${to === 'it' ? 'that call' : to}` : 'the day itself';
   if (clock === 'clock') {
-    const day = ['the day itself', 'the day before'][before] ?? `the day ${before} days before`;
+    const day = [itself, `the day ${ahead}`][before] ?? `the day ${before} days ${ahead}`;
     return `until ${time ?? ''} on ${day}`;
   }
   const unit = clock === 'working-days' ? 'working day' : clock === 'days' ? 'day' : 'hour';
-  if (before === 0) return clock === 'hours' ? 'until it begins' : 'until the day itself';
-  return `until ${before} ${unit}${before === 1 ? '' : 's'} before`;
+  if (before === 0) return clock === 'hours' ? `until ${to ?? 'it'} begins` : `until ${itself}`;
+  return `until ${before} ${unit}${before === 1 ? '' : 's'} ${ahead}`;
 }
 
 function sayOwes(owes: Owes, voice: Voice): string {

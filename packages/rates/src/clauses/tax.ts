@@ -168,9 +168,10 @@ function sayRate(terms: Terms, on: string | undefined, except: string, voice: Vo
   const tax = `${terms.name} at ${voice.share(terms.rate)}`;
   const others = voice.list(terms.onTopOf.map((id) => `“${id}”`));
   const top = others ? `, reckoned on the price with ${others}` : '';
-  if (!terms.inside) return `${tax} is added${on ? ` to ${on}` : ''}${except}${top}`;
+  const how = `${except}${top}${terms.rounding === 'per line' ? ', rounded line by line' : ''}`;
+  if (!terms.inside) return `${tax} is added${on ? ` to ${on}` : ''}${how}`;
   const prices = on ? `${terms.on ? '' : 'the price of '}${on} includes` : 'prices include';
-  return `${prices} ${tax}${except}${top}`;
+  return `${prices} ${tax}${how}`;
 }
 
 /** What a tax is on alone; undefined where it is on everything. */

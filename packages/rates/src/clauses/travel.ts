@@ -1,6 +1,7 @@
 // Travel: by distance, by time under way, or a sum for a band of distance; journey by journey, or those of a day together.
 
-import { chargedMinutes } from '@colla/hours';
+import { Temporal } from '@colla/calendar';
+import { type Call, chargedMinutes } from '@colla/hours';
 import { DISTANCE_UNITS, distanceText, inUnit, type Leg } from '@colla/travel';
 import { z } from 'zod';
 import type { Charge } from '../charge.ts';
@@ -34,7 +35,7 @@ type Terms = z.output<ReturnType<typeof schema>>;
 export const travel = clauseKind({
   kind: 'travel',
   title: 'Travel',
-  help: 'Charges journeys by distance, by time under way, or by a sum, from a distance that is free.',
+  help: 'Charges journeys by distance, by time under way, or by a sum, from a distance that is free; a day whose calls all fell by word before it has none.',
   schema,
   rivalry: () => undefined,
   whole: true,
@@ -50,7 +51,7 @@ export const travel = clauseKind({
   phases: {
     travel: (terms, desk, clause) => {
       if (!fitsEngagement(clause.for, desk.facts)) return;
-      for (const way of waysOf(desk.legs(), terms.each)) chargeWay(way, terms, desk, clause);
+      for (const way of waysOf(legsMade(desk), terms.each)) chargeWay(way, terms, desk, clause);
     },
   },
   examples: [
@@ -84,8 +85,48 @@ export const travel = clauseKind({
       given: { legs: ['90 km, 100 min'] },
       owed: '16.00',
     },
+    {
+      case: 'Nobody travels on a day whose calls fell the day before; word of the same morning may find the pianist there',
+      terms: { perUnit: '0.35' },
+      given: {
+        calls: ['rehearsal 60 on 2026-03-02', 'rehearsal 60 on 2026-03-03'],
+        fallen: [
+          { call: 0, at: '2026-03-01T20:00' },
+          { call: 1, at: '2026-03-03T07:00' },
+        ],
+        legs: ['40 km on 2026-03-02', '20 km on 2026-03-03'],
+      },
+      with: [
+        { id: 'fee', kind: 'hourly', for: {}, terms: { price: '40.00' } },
+        {
+          id: 'notice',
+          kind: 'cancellation',
+          for: {},
+          terms: { scale: [], otherwise: { owes: 'nothing' } },
+        },
+      ],
+      owed: '7.00',
+    },
   ],
 });
+
+/** The journeys that are made: none on a day whose calls have all fallen by word that came before it. */
+function legsMade(desk: Desk): Leg[] {
+  return desk.legs().filter(({ on }) => {
+    const calls = desk.items.map(({ call }) => call).filter((call) => dayOf(call).equals(on));
+    return calls.length === 0 || !calls.every((call) => fellBefore(call, on));
+  });
+}
+
+function dayOf({ planned }: Call): Temporal.PlainDate {
+  return planned.start.toPlainDate();
+}
+
+function fellBefore({ standing, planned }: Call, day: Temporal.PlainDate): boolean {
+  if (standing.is !== 'cancelled') return false;
+  const word = standing.at.withTimeZone(planned.start.timeZoneId).toPlainDate();
+  return Temporal.PlainDate.compare(word, day) < 0;
+}
 
 /** Journeys that are reckoned together. */
 interface Way {

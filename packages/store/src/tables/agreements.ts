@@ -13,7 +13,7 @@ import {
   uuid,
 } from 'drizzle-orm/pg-core';
 import {
-  agreedCalls,
+  agreedThen,
   instant,
   ofItsOrganisation,
   organisationId,
@@ -32,7 +32,7 @@ export const agreements = pgTable(
     engagementId: uuid('engagement_id').notNull(),
     tariff: tariff('tariff').notNull(),
     sentences: sentences('sentences').notNull(),
-    calls: agreedCalls('calls').notNull(),
+    agreed: agreedThen('calls').notNull(),
     holidays: date('holidays', { mode: 'string' }).array().notNull(),
     terms: terms('terms').notNull().default([]),
     /** Engagements of the same payer agreed before it in its season; null where they were not counted yet. */

@@ -1,12 +1,25 @@
 // The payer says yes: what is frozen by it is said before it is.
+import { Temporal } from '@colla/calendar';
 import type { EngagementWholeJson, OrganisationJson, StatementAnswerJson } from '@colla/wire';
 import { useRef, useState } from 'react';
 import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
-import { Amount, Button, Dialog, Filled, Form, TextField, useStatus, WhyView } from '../../ui/index.ts';
+import {
+  Amount,
+  Button,
+  DayField,
+  Dialog,
+  Filled,
+  Form,
+  TextField,
+  TimeField,
+  useStatus,
+  WhyView,
+} from '../../ui/index.ts';
 import { useWhole } from './explaining.tsx';
 import { payerNames } from './names.ts';
 import { pricedBy } from './priced.ts';
+import { clock } from './spans.ts';
 
 interface AgreeDialogProps {
   engagement: EngagementWholeJson;
@@ -19,10 +32,14 @@ export function AgreeDialog({ engagement, organisation, answer, onClose }: Agree
   const { id, title, quote } = engagement;
   const { send, busy, problem } = useSend('agreeEngagement');
   const [acceptedBy, setAcceptedBy] = useState(Object.values(payerNames(engagement))[0] ?? '');
+  const [now] = useState(() => momentNow(organisation.zone));
+  const [said, setSaid] = useState(now);
   const gone = useRef(false);
   const status = useStatus();
   const agree = async () => {
-    if (!(await send({ params: { id }, body: { acceptedBy } }))) return;
+    // Left as it is, it is the moment in which this is sent.
+    const body = said === now ? { acceptedBy } : { acceptedBy, said: { ...said, zone: organisation.zone } };
+    if (!(await send({ params: { id }, body }))) return;
     status(say('nowEngaged', { title }));
     gone.current = true;
     onClose();
@@ -50,9 +67,29 @@ export function AgreeDialog({ engagement, organisation, answer, onClose }: Agree
         )}
         <p>{say('agreeWhy', { count: quote?.sentences.length ?? 0 })}</p>
         <TextField label={say('acceptedBy')} at="/acceptedBy" value={acceptedBy} onType={setAcceptedBy} />
+        <div className="fields">
+          <DayField
+            label={say('saidOn')}
+            at="/said/on"
+            value={said.on}
+            onType={(on) => setSaid({ ...said, on })}
+          />
+          <TimeField
+            label={say('saidAt')}
+            at="/said/at"
+            value={said.at}
+            onType={(at) => setSaid({ ...said, at })}
+          />
+        </div>
+        <p className="aside">{say('saidWhy')}</p>
       </Form>
     </Dialog>
   );
+}
+
+function momentNow(zone: string): { on: string; at: string } {
+  const now = Temporal.Now.zonedDateTimeISO(zone);
+  return { on: now.toPlainDate().toString(), at: clock(now) };
 }
 
 interface TotalProps extends Pick<AgreeDialogProps, 'engagement' | 'organisation'> {

@@ -8,7 +8,7 @@ import { sayMoney } from '../../locale.ts';
 import { Amount, type Column, Filled, Table, type Why, WhyView } from '../../ui/index.ts';
 import { drawCurve, letterOf } from './curve-drawing.ts';
 import { Picture } from './curve-picture.tsx';
-import { partsOf, sayWhen } from './what-if-moments.ts';
+import { partsOf } from './what-if-moments.ts';
 
 interface CurveViewProps {
   curve: readonly CurveStep[];
@@ -55,9 +55,9 @@ function columnsOf(whyOf: CurveViewProps['whyOf'], currency: Currency): Column<R
     {
       key: 'from',
       head: say('from'),
-      cell: ({ from, at }) => (
+      cell: (step) => (
         <span>
-          <span className="what-if-letter">{letterOf(at)}</span> {at === 0 ? say('fromNow') : sayWhen(from)}
+          <span className="what-if-letter">{letterOf(step.at)}</span> {sayStep(step)}
         </span>
       ),
     },
@@ -66,11 +66,17 @@ function columnsOf(whyOf: CurveViewProps['whyOf'], currency: Currency): Column<R
       head: say('leaves'),
       figure: true,
       cell: (step) => {
-        const when = step.at === 0 ? say('fromNow') : sayWhen(step.from);
-        return <Left step={step} currency={currency} whyOf={whyOf} what={say('leavesFrom', { when })} />;
+        const what = say('leavesFrom', { when: sayStep(step) });
+        return <Left step={step} currency={currency} whyOf={whyOf} what={what} />;
       },
     },
   ];
+}
+
+/** “from now on”, “after Tue 1 Dec, 10:00”. */
+function sayStep({ at, from, after }: Row): string {
+  if (at === 0) return say('fromNow');
+  return say(after ? 'afterWhen' : 'fromWhen', partsOf(from));
 }
 
 interface LeftProps extends Pick<CurveViewProps, 'currency' | 'whyOf'> {

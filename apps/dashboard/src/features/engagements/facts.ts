@@ -4,10 +4,17 @@
 import { readDay, readInstant } from '@colla/calendar';
 import type { Call, Standing } from '@colla/hours';
 import { currency, fromDecimal } from '@colla/money';
-import type { Facts, Move, SoloistFacts, Term, WorkFacts } from '@colla/rates';
+import type { DepositDue, Facts, Move, SoloistFacts, Term, WorkFacts } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { distance } from '@colla/travel';
-import type { AgreementJson, CallJson, EngagementJson, OrganisationJson, WorkJson } from '@colla/wire';
+import type {
+  AgreementJson,
+  CallJson,
+  DepositJson,
+  EngagementJson,
+  OrganisationJson,
+  WorkJson,
+} from '@colla/wire';
 
 /** What the place of the practice adds to the facts: until something is agreed, as it is entered today. */
 export type House = Pick<OrganisationJson, 'holidays' | 'terms'>;
@@ -47,9 +54,15 @@ export function factsOf(engagement: EngagementJson, house: House): Facts {
   };
 }
 
-function agreedIn({ agreedAt, calls }: AgreementJson): Pick<Facts, 'agreedAt' | 'agreedCalls'> {
+function agreedIn({
+  agreedAt,
+  calls,
+  deposit,
+  tariff,
+}: AgreementJson): Pick<Facts, 'agreedAt' | 'agreedCalls' | 'agreedDeposit'> {
   return {
     agreedAt: granted(readInstant(agreedAt)),
+    ...(deposit ? { agreedDeposit: depositOf(deposit, tariff.currency) } : {}),
     agreedCalls: calls.map(({ id, kind, label, start, end }) => ({
       id,
       kind,
@@ -57,6 +70,11 @@ function agreedIn({ agreedAt, calls }: AgreementJson): Pick<Facts, 'agreedAt' | 
       planned: { start: granted(readInstant(start)), end: granted(readInstant(end)) },
     })),
   };
+}
+
+function depositOf({ refundable, ...of }: DepositJson, code: string): DepositDue {
+  const amount = granted(fromDecimal(of.amount, granted(currency(code))));
+  return { ...of, amount, ...(refundable ? { refundable } : {}) };
 }
 
 function soloistOf({ soloist: { level, instrument, study, membership } }: EngagementJson): SoloistFacts {

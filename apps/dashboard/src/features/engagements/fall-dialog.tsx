@@ -19,7 +19,7 @@ import {
   TimeField,
   useStatus,
 } from '../../ui/index.ts';
-import { DifferenceAmount, StatementAmount, type Under } from './explaining.tsx';
+import { LinesAmount, StatementAmount, type Under } from './explaining.tsx';
 import { factsOf } from './facts.ts';
 import { type Fall, fallOf } from './falling.ts';
 import { callName, sayReason } from './names.ts';
@@ -154,22 +154,27 @@ function FallView({ preview, engagement, organisation }: FallViewProps) {
   );
 }
 
-function Cost({ fall: { after, withoutThem, cost }, under }: { fall: Fall; under: Under }) {
-  if (cost <= 0n) return <p>{say('fallCostsNothing')}</p>;
-  const amount = (
-    <DifferenceAmount
-      what={say('fallCostOf')}
-      of={after}
-      less={withoutThem}
-      names={[say('fallAfter'), say('fallWithout')]}
-      under={under}
-      said
-    />
-  );
+/** What the lines for what falls come to; lines that other calls share are only named. */
+function Cost({ fall, under }: { fall: Fall; under: Under }) {
+  const { after, own, shared, cost } = fall;
+  const taxed = after.taxes.some(({ inside, amount }) => !inside && amount !== 0n);
+  const text = cost < 0n ? 'fallTakesOff' : taxed ? 'fallCostsTaxed' : 'fallCosts';
+  const together = [...new Set(shared.map(({ what }) => say('sharedLine', { what })))].join(', ');
   return (
-    <p>
-      <Filled text={say('fallCosts')} values={{ amount }} />
-    </p>
+    <>
+      {cost !== 0n && (
+        <p>
+          <Filled
+            text={say(text)}
+            values={{
+              amount: <LinesAmount what={say('fallCostOf')} of={after} lines={own} under={under} said />,
+            }}
+          />
+        </p>
+      )}
+      {shared.length > 0 && <p>{say('fallShared', { lines: together })}</p>}
+      {cost === 0n && shared.length === 0 && <p>{say('fallCostsNothing')}</p>}
+    </>
   );
 }
 

@@ -2,7 +2,7 @@
 
 import { readInstant } from '@colla/calendar';
 import { currency, toDecimal } from '@colla/money';
-import { readTariff, statement } from '@colla/rates';
+import { readTariff, statement, type WrittenClause } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import type { EngagementJson, InvoiceJson } from '@colla/wire';
 import { describe, expect, it } from 'vitest';
@@ -38,6 +38,13 @@ const tariff = granted(
   }),
 );
 const terms = { tariff, locale: 'en-GB' };
+
+const agreed = { is: 'agreed' } as const;
+const halfOf = { owes: 'share', share: 5000 };
+const termsWith = (clauses: readonly WrittenClause[]) => ({
+  tariff: granted(readTariff({ name: 'Any', currency: 'GBP', version: 1, from: '2026-01-01', clauses })),
+  locale: 'en-GB',
+});
 
 const calls: EngagementJson['calls'] = [
   {
@@ -113,10 +120,11 @@ describe('an engagement read back from the wire', () => {
 });
 
 describe('a cancellation that is being thought about', () => {
-  it('thirty hours before leaves half of the exam’s 80.00', () => {
+  // The journey is of the exam's own day: word of the day before spares it.
+  it('thirty hours before leaves half of the exam’s 80.00, and none of the journey', () => {
     const word = { call: 'c2', at: asOf, by: 'payer', reason: 'illness' } as const;
     const { before, after, cost, why, clauses } = fallOf(facts, terms, word, asOf);
-    expect([before.total, after.total].map((total) => toDecimal(total, pounds))).toEqual(['136.25', '96.25']);
+    expect([before.total, after.total].map((total) => toDecimal(total, pounds))).toEqual(['136.25', '90.00']);
     expect(toDecimal(cost, pounds)).toBe('40.00');
     expect([why, clauses]).toEqual([['cancelled 30 h before the exam'], ['notice']]);
   });
@@ -124,12 +132,43 @@ describe('a cancellation that is being thought about', () => {
   it('by the pianist leaves nothing of it', () => {
     const word = { call: 'c2', at: asOf, by: 'pianist', reason: 'illness' } as const;
     const { after, cost } = fallOf(facts, terms, word, asOf);
-    expect([after.total, cost].map((amount) => toDecimal(amount, pounds))).toEqual(['56.25', '0.00']);
+    expect([after.total, cost].map((amount) => toDecimal(amount, pounds))).toEqual(['50.00', '0.00']);
   });
 
   it('of the whole lets the rehearsal that was played stand', () => {
     const word = { at: asOf, by: 'payer', reason: 'other' } as const;
-    expect(toDecimal(fallOf(facts, terms, word, asOf).after.total, pounds)).toBe('96.25');
+    expect(toDecimal(fallOf(facts, terms, word, asOf).after.total, pounds)).toBe('90.00');
+  });
+
+  it('of the whole names the line that is left of what falls, though a package stood for it', () => {
+    // All of 90.00 stands for both calls as long as either does; half of it is left where both fall.
+    const pack = {
+      id: 'pack',
+      kind: 'package',
+      terms: { price: '90.00', what: 'Exam package', includes: [{ of: {} }] },
+    };
+    const half = { id: 'half', kind: 'cancellation', terms: { scale: [], otherwise: halfOf } };
+    const vat = { id: 'vat', kind: 'tax', terms: { name: 'VAT', rate: 2000 } };
+    const under = termsWith([pack, half, vat]);
+    const open = { ...facts, calls: facts.calls.map((call) => ({ ...call, standing: agreed })) };
+    const early = granted(readInstant('2026-06-01T09:00:00+01:00[Europe/London]'));
+    const word = { at: early, by: 'payer', reason: 'other' } as const;
+    const all = fallOf(open, under, word, early);
+    expect([all.own.map(({ what }) => what), toDecimal(all.cost, pounds)]).toEqual([
+      ['Cancellation'],
+      '45.00',
+    ]);
+    const one = fallOf(open, under, { ...word, call: 'c2' }, early);
+    expect([one.own, one.shared.map(({ what }) => what)]).toEqual([[], ['Exam package']]);
+  });
+
+  it('by a pianist whose pay is docked takes a sum off', () => {
+    const fee = { id: 'fee', kind: 'fixed', for: { calls: ['rehearsal'] }, terms: { price: '80.00' } };
+    const by = { as: 'amount', amount: '15.00', each: 'call' };
+    const docked = { id: 'docked', kind: 'docking', terms: { what: 'Absence', by } };
+    const word = { call: 'c2', by: 'pianist', reason: 'other' } as const;
+    const { cost, own } = fallOf(facts, termsWith([fee, docked]), word, asOf);
+    expect([toDecimal(cost, pounds), own.map(({ clause }) => clause)]).toEqual(['-15.00', ['docked']]);
   });
 
   it('without a word leaves everything to pay', () => {

@@ -4,29 +4,35 @@ import type { WorkJson } from '@colla/wire';
 import { useState } from 'react';
 import { useSend } from '../../books.ts';
 import { headWord, engagements as say } from '../../catalogue/engagements.ts';
-import { Button, Choice, Part, ProblemNote } from '../../ui/index.ts';
+import { sayDay } from '../../locale.ts';
+import { Button, Choice, Part, ProblemNote, useStatus } from '../../ui/index.ts';
 import './engagement.css';
 import type { Written } from './use-asked.ts';
 import { WorkDialog } from './work-dialog.tsx';
-import { withWork } from './works.ts';
+import { inState, withWork } from './works.ts';
 
 interface ProgrammeProps {
   engagement: string;
   /** The tariff as agreed. */
   under: Written | undefined;
   programme: readonly WorkJson[];
+  today: string;
   /** False where nothing changes any more. */
   open: boolean;
 }
 
 const states = PART_STATES.map((value) => ({ value, label: headWord(value) }));
 
-export function Programme({ engagement, under, programme, open }: ProgrammeProps) {
+export function Programme({ engagement, under, programme, today, open }: ProgrammeProps) {
   const [writing, setWriting] = useState<WorkJson | 'new'>();
   const { send, problem } = useSend('setProgramme');
-  const setState = (work: WorkJson, state: WorkJson['part']['state']) => {
-    const works = withWork(programme, { ...work, part: { ...work.part, state } });
-    return send({ params: { id: engagement }, body: { works } });
+  const status = useStatus();
+  const setState = async (work: WorkJson, state: WorkJson['part']['state']) => {
+    const changed = inState(work, state, today);
+    if (!(await send({ params: { id: engagement }, body: { works: withWork(programme, changed) } }))) return;
+    const { receivedOn } = changed.part;
+    if (receivedOn === undefined || receivedOn === work.part.receivedOn) return status(say('changed'));
+    status(say('cameToday', { title: work.title, day: sayDay(receivedOn) }));
   };
   const minutes = programme.reduce((sum, work) => sum + work.minutes, 0);
   return (
@@ -69,6 +75,7 @@ export function Programme({ engagement, under, programme, open }: ProgrammeProps
           under={under}
           programme={programme}
           work={writing === 'new' ? undefined : writing}
+          today={today}
           onClose={() => setWriting(undefined)}
         />
       )}
@@ -85,6 +92,7 @@ function WorkLine({ work }: { work: WorkJson }) {
     difficulty,
     pages === undefined ? undefined : say('pageCount', { count: pages }),
     requested ? say('requested').toLowerCase() : undefined,
+    part.receivedOn === undefined ? undefined : say('came', { day: sayDay(part.receivedOn) }),
   ];
   return (
     <p className="work">

@@ -20,7 +20,7 @@ import {
 import type { Asked } from './asked.ts';
 import { AllOfWork } from './asked-of-work.tsx';
 import { useAsked, type Written } from './use-asked.ts';
-import { draftOf, slipsInWork, type WorkDraft, withoutWork, withWork, workOf } from './works.ts';
+import { cameOn, draftOf, slipsInWork, type WorkDraft, withoutWork, withWork, workOf } from './works.ts';
 
 interface WorkDialogProps {
   engagement: string;
@@ -29,10 +29,11 @@ interface WorkDialogProps {
   programme: readonly WorkJson[];
   /** The work to change; a new one where left out. */
   work: WorkJson | undefined;
+  today: string;
   onClose: () => void;
 }
 
-export function WorkDialog({ engagement, under, programme, work, onClose }: WorkDialogProps) {
+export function WorkDialog({ engagement, under, programme, work, today, onClose }: WorkDialogProps) {
   const { send, busy, problem } = useSend('setProgramme');
   const [draft, setDraft] = useState(() => draftOf(work));
   const [wrong, setWrong] = useState<Said>();
@@ -71,6 +72,7 @@ export function WorkDialog({ engagement, under, programme, work, onClose }: Work
               draft={draft}
               at={at}
               asked={asked}
+              today={today}
               onChange={(to) => setDraft({ ...draft, ...to })}
             />
           </Form>
@@ -87,10 +89,11 @@ interface WorkFieldsProps {
   draft: WorkDraft;
   at: string;
   asked: Asked;
+  today: string;
   onChange: (to: Partial<WorkDraft>) => void;
 }
 
-function WorkFields({ draft, at, asked, onChange }: WorkFieldsProps) {
+function WorkFields({ draft, at, asked, today, onChange }: WorkFieldsProps) {
   return (
     <>
       <div className="fields">
@@ -117,12 +120,12 @@ function WorkFields({ draft, at, asked, onChange }: WorkFieldsProps) {
       </div>
       <Tick label={say('requested')} on={draft.requested} onChange={(requested) => onChange({ requested })} />
       <AllOfWork work={draft} at={at} asked={asked} onChange={onChange} />
-      <PartFields draft={draft} at={`${at}/part`} onChange={onChange} />
+      <PartFields draft={draft} at={`${at}/part`} today={today} onChange={onChange} />
     </>
   );
 }
 
-function PartFields({ draft, at, onChange }: Omit<WorkFieldsProps, 'asked'>) {
+function PartFields({ draft, at, today, onChange }: Omit<WorkFieldsProps, 'asked'>) {
   return (
     <div className="fields">
       <Choice
@@ -130,7 +133,7 @@ function PartFields({ draft, at, onChange }: Omit<WorkFieldsProps, 'asked'>) {
         at={`${at}/state`}
         value={draft.state}
         options={states}
-        onChoose={(state) => onChange({ state })}
+        onChoose={(state) => onChange({ state, receivedOn: cameOn(draft.receivedOn, state, today) ?? '' })}
       />
       <DayField
         label={say('receivedOn')}

@@ -3,7 +3,7 @@
 import type { WorkJson } from '@colla/wire';
 import { describe, expect, it } from 'vitest';
 import { isMore, stepReached } from './steps.ts';
-import { draftOf, slipsInWork, withoutWork, withWork, workOf } from './works.ts';
+import { draftOf, inState, slipsInWork, withoutWork, withWork, workOf } from './works.ts';
 
 const song: WorkJson = {
   id: 'w1',
@@ -34,6 +34,17 @@ describe('a programme', () => {
   it('keeps its order when the part of one work comes', () => {
     const ready = { ...song, part: { ...song.part, state: 'ready' as const } };
     expect(withWork([song, dance], ready)).toEqual([ready, dance]);
+  });
+
+  it('notes that a part came today, where no other day is written down', () => {
+    expect(inState(song, 'received', '2026-05-04').part.receivedOn).toBe('2026-05-04');
+    const came = inState(song, 'received', '2026-05-04');
+    expect(inState(came, 'ready', '2026-05-11').part.receivedOn).toBe('2026-05-04');
+  });
+
+  it('forgets the day a part came once it is wanted after all', () => {
+    const came = inState(song, 'received', '2026-05-04');
+    expect(inState(came, 'wanted', '2026-05-05')).toEqual(song);
   });
 
   it('takes a new work at its end, its part wanted', () => {

@@ -18,6 +18,21 @@ export function withoutWork(works: readonly WorkJson[], id: string): WorkInput[]
   return works.filter((work) => work.id !== id);
 }
 
+type PartState = WorkJson['part']['state'];
+
+/** The day a part came, once it is in another state: today where none is written down yet; none where it is still to come. */
+export function cameOn(receivedOn: string | undefined, state: PartState, today: string): string | undefined {
+  if (state === 'wanted' || state === 'promised') return undefined;
+  return receivedOn || (state === 'returned for a better copy' ? undefined : today);
+}
+
+/** A work whose part is in another state now. */
+export function inState(work: WorkJson, state: PartState, today: string): WorkJson {
+  const { receivedOn, ...part } = work.part;
+  const came = cameOn(receivedOn, state, today);
+  return { ...work, part: { ...part, state, ...(came === undefined ? {} : { receivedOn: came }) } };
+}
+
 export interface WorkDraft {
   readonly composer: string;
   readonly title: string;

@@ -22,13 +22,15 @@ import { overpaid, type PaymentDraft, paymentOf, startPayment } from './payment.
 
 interface PaymentDialogProps {
   invoice: InvoiceJson;
+  /** How much of what was invoiced is not owed any more, where that is known; decimal text. */
+  beyond?: string | undefined;
   today: string;
   onClose: () => void;
 }
 
 const methods = METHODS.map((value) => ({ value, label: sayMethod(value) }));
 
-export function PaymentDialog({ invoice, today, onClose }: PaymentDialogProps) {
+export function PaymentDialog({ invoice, beyond, today, onClose }: PaymentDialogProps) {
   const { send, busy, problem, forget } = useSend('addPayment');
   const [draft, setDraft] = useState(() => startPayment(invoice, today));
   const [wrong, setWrong] = useState<Said>();
@@ -74,6 +76,7 @@ export function PaymentDialog({ invoice, today, onClose }: PaymentDialogProps) {
             values={{ owed: <InvoiceAmount invoice={invoice} which="owed" said /> }}
           />
         </p>
+        {beyond !== undefined && <p>{say('recordBeyond', { amount: sayMoney(beyond, invoice.currency) })}</p>}
         <PaymentFields draft={draft} currency={invoice.currency} onChange={change} />
       </Form>
     </Dialog>

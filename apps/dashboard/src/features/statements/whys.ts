@@ -19,6 +19,11 @@ export function lineWhy(line: StatementLineJson, of: Reckoned): Why {
   };
 }
 
+/** Some lines of the statement, by their keys. */
+export function linesWhy(of: Reckoned, keys: ReadonlySet<string>): Why[] {
+  return of.statement.lines.filter(({ key }) => keys.has(key)).map((line) => lineWhy(line, of));
+}
+
 type Tax = StatementJson['taxes'][number];
 
 export function taxWhy(tax: Tax, of: Reckoned): Why {
@@ -95,8 +100,8 @@ export function instalmentsWhy(part: PayerPart, of: Reckoned): Why | undefined {
   const { payment, currency } = of.statement;
   const instalments = payment?.instalments.filter(({ payer }) => payer === part.payer) ?? [];
   if (!payment || instalments.length === 0) return undefined;
-  const parts = instalments.map(({ month, amount }) => ({
-    what: say('instalment', { number: month + 1 }),
+  const parts = instalments.map(({ ordinal, amount }) => ({
+    what: say('instalment', { number: ordinal }),
     amount,
     currency,
   }));

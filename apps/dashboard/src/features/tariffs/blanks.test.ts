@@ -5,6 +5,7 @@ import { KINDS, type Kind, menu, readClause, sentenceOf, type WrittenClause } fr
 import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
 import { type Blank, type Piece, piecesOf } from './blanks.ts';
+import { onSide, sideTyped } from './side.ts';
 
 const reader = { currency: granted(currency('EUR')), locale: 'en-GB' };
 
@@ -54,20 +55,20 @@ const said: readonly [Kind, string][] = [
     'Moving [calls]: [one change is] free with [48] hours’ notice, then [50] % of the fee, then [all] of the fee.',
   ],
   ['discount', '[Returning soloist]: the engagement is [10.00] less.'],
-  ['limit', 'What “[hours]” charges is at most [400.00] [a week].'],
+  ['limit', '[The week instead]: what “[hours]” charges is at most [400.00] [a week].'],
   ['travel', 'Travel is [0.35] a [km].'],
   ['cost', '[Costs, such as scores, fares and room hire]: passed on as paid.'],
   ['split', '[School] and [family] share [everything] equally.'],
   ['payee', 'What “[arranging]” charges is paid to [the festival].'],
   [
     'cancellation',
-    'Cancelling [a call] costs [nothing] until [48] hours before, [50] [% of it] until [24] hours before, [75] [% of it] until [it begins], and [all of it] later. Word at exactly the limit is [in time]. What the pianist cancels costs nothing.',
+    'Cancelling a [call] costs [nothing] until [48] hours before, [50] [% of it] until [24] hours before, [75] [% of it] until [it begins], and [all of it] later. Word at exactly the limit is [in time]. What the pianist cancels costs nothing.',
   ],
   [
     'deposit',
-    'A deposit of [25] [% of the fee] is due [3] days after the [agreement]; it counts towards [the final invoice].',
+    'A deposit of [25] [% of the fee] is due [3] days [after] the [agreement]; it counts towards [the final invoice].',
   ],
-  ['payment', 'Payment is due [30] days after the [invoice].'],
+  ['payment', 'Payment is due [30] days [after] the [invoice].'],
   [
     'late-payment',
     'An invoice that is paid after it is due costs interest [8] % above the reference rate of the [United Kingdom] and its fixed sum, by the day in a year of [365] days.',
@@ -88,7 +89,7 @@ describe('every kind of clause', () => {
 describe('a blank', () => {
   it('is named by its parameter, by what that is part of, and by its place in a list', () => {
     expect(namesIn(firstOf('cancellation'))).toEqual([
-      'Reckoned for',
+      'Kinds of call',
       'Leaves to pay (1)',
       'At least this much before (1)',
       'Leaves to pay, Share (2)',
@@ -120,6 +121,20 @@ describe('a blank', () => {
     expect([least?.text, least?.plain]).toEqual(['one hour', false]);
     const forgiven = blanksOf({ id: 'x', kind: 'hourly', terms: { price: '60.00', grace: 5 } }).at(-1);
     expect([forgiven?.text, forgiven?.plain]).toEqual(['5', true]);
+  });
+
+  it('says on which side of an event its days lie, and leaves the days to be typed without a sign', () => {
+    const due = { due: [{ event: 'principal call', days: -7 }] };
+    const week = { id: 'x', kind: 'payment', terms: due };
+    expect(mark(week)).toBe('Payment is due [7] days [before] the [principal call].');
+    const side = blanksOf(week)[1];
+    expect(side?.words).toEqual([
+      { word: 'before', says: 'before' },
+      { word: 'after', says: 'after' },
+    ]);
+    // Ten typed over the seven stays before it.
+    expect(onSide('10', sideTyped('-7'))).toBe('-10');
+    expect(onSide('-10', 'after')).toBe('10');
   });
 
   it('offers the words of a choice as the sentence would say them', () => {

@@ -1,13 +1,15 @@
 // One clause while it is written: its sentence to fill in, and what the sentence does not say folded below it.
 import { menu } from '@colla/rates';
-import { type KeyboardEvent, type ReactNode, useEffect, useRef } from 'react';
+import { type KeyboardEvent, type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
+import { useBelow, withoutBelow } from './below.ts';
 import type { Piece } from './blanks.ts';
 import { ClauseMore } from './clause-more.tsx';
-import { blanksOf, ClauseSentence, useSentence } from './clause-sentence.tsx';
-import type { ClauseDraft } from './draft.ts';
+import { blanksOf, ClauseSentence, type Sentence, useSentence } from './clause-sentence.tsx';
+import { type ClauseDraft, writeClause } from './draft.ts';
+import { leavesOf, pointerOf } from './leaves.ts';
 import { slipsAt } from './reading.ts';
-import type { Filling } from './typed.ts';
+import type { Filling, Reader } from './typed.ts';
 
 /** What can be done with a whole clause. */
 export interface Handling {
@@ -32,7 +34,8 @@ export interface ClauseCardProps {
 export function ClauseCard(props: ClauseCardProps) {
   const { clause, place, filling, fresh, handling, onChange } = props;
   const at = `/clauses/${place}`;
-  const sentence = useSentence(clause, filling.reader);
+  const [more, setMore] = useState(false);
+  const sentence = useSplit(clause, filling.reader, more);
   const said = new Set(blanksOf(sentence.pieces).map((blank) => at + blank.at));
   const wrong = slipsAt(filling.slips, at);
   const kind = menu[clause.kind];
@@ -57,10 +60,22 @@ export function ClauseCard(props: ClauseCardProps) {
           <p className="overdue">{slipsAt(filling.slips, at, { below: true }) ?? say('unread')}</p>
         )}
         {wrong && <p className="wrong">{wrong}</p>}
-        <ClauseMore {...props} at={at} filling={{ ...filling, said }} />
+        <ClauseMore {...props} at={at} filling={{ ...filling, said }} onOpen={setMore} />
       </Folded>
     </div>
   );
+}
+
+/** The sentence with blanks for what is not asked below it. */
+function useSplit(clause: ClauseDraft, reader: Reader, more: boolean): Sentence {
+  const sentence = useSentence(clause, reader);
+  const all = useMemo(() => {
+    const { written } = writeClause(clause, '', reader);
+    return leavesOf(written, clause.kind, reader).map(({ path }) => pointerOf(path));
+  }, [clause, reader]);
+  const said = new Set(blanksOf(sentence.pieces).map(({ at }) => at));
+  const below = useBelow({ all, said, open: more });
+  return { ...sentence, pieces: sentence.pieces && withoutBelow(sentence.pieces, below) };
 }
 
 /** Alt with an arrow moves the clause that one is in. */

@@ -1,18 +1,24 @@
 // What a clause's sentence does not say: further parameters, which calls it is for, who pays, its name, its place.
 import { menu } from '@colla/rates';
+import { useLayoutEffect } from 'react';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { Button, Buttons, Opens, TextField } from '../../ui/index.ts';
 import type { ClauseCardProps } from './clause-card.tsx';
 import { termsParameters } from './clause-parameters.ts';
 import { Conditions } from './conditions.tsx';
 import { leftOf } from './left.ts';
+import type { Parameter } from './parameter.ts';
 import { GroupFields } from './parameter-field.tsx';
 import { slipsAt } from './reading.ts';
 
-type ClauseMoreProps = ClauseCardProps & { at: string };
+type ClauseMoreProps = ClauseCardProps & {
+  at: string;
+  /** Says whether it is open. */
+  onOpen: (open: boolean) => void;
+};
 
 export function ClauseMore(props: ClauseMoreProps) {
-  const { clause, filling, at, onChange } = props;
+  const { clause, filling, at } = props;
   const parts = termsParameters(clause.kind, filling.reader);
   const left = leftOf(parts, clause.terms, `${at}/terms`, filling.said);
   const wrong = filling.slips.some(
@@ -25,27 +31,39 @@ export function ClauseMore(props: ClauseMoreProps) {
   );
   return (
     <Opens summary={summary} open={wrong}>
-      <div className="form clause-inside">
-        <p className="aside">{menu[clause.kind].help}</p>
-        {left.length > 0 && (
-          <GroupFields
-            parts={parts}
-            fields={clause.terms}
-            at={`${at}/terms`}
-            filling={filling}
-            onChange={(terms) => onChange({ terms })}
-          />
-        )}
-        <Conditions
-          fields={clause.selector}
-          at={`${at}/for`}
-          filling={filling}
-          onChange={(selector) => onChange({ selector })}
-        />
-        <NameAndPayer {...props} />
-        <ClauseButtons {...props} />
-      </div>
+      {() => <MoreInside {...props} parts={parts} left={left.length > 0} />}
     </Opens>
+  );
+}
+
+/** Is there while it is open. */
+function MoreInside(props: ClauseMoreProps & { parts: readonly Parameter[]; left: boolean }) {
+  const { clause, filling, at, parts, left, onChange, onOpen } = props;
+  useLayoutEffect(() => {
+    onOpen(true);
+    return () => onOpen(false);
+  }, [onOpen]);
+  return (
+    <div className="form clause-inside">
+      <p className="aside">{menu[clause.kind].help}</p>
+      {left && (
+        <GroupFields
+          parts={parts}
+          fields={clause.terms}
+          at={`${at}/terms`}
+          filling={filling}
+          onChange={(terms) => onChange({ terms })}
+        />
+      )}
+      <Conditions
+        fields={clause.selector}
+        at={`${at}/for`}
+        filling={filling}
+        onChange={(selector) => onChange({ selector })}
+      />
+      <NameAndPayer {...props} />
+      <ClauseButtons {...props} />
+    </div>
   );
 }
 

@@ -7,6 +7,7 @@ import { type ClauseDraft, typeAt, typedAt, writeClause } from './draft.ts';
 import { ClausesField, SeveralField } from './parameter-field.tsx';
 import { slipsAt } from './reading.ts';
 import { turnTo } from './shown.ts';
+import { daysOf, hasSides, onSide, sideTyped, withoutSide } from './side.ts';
 import { type Filling, fieldsOf, type Reader, type Typed } from './typed.ts';
 
 /** The pieces of a clause as it is being written, and which of them one is in. */
@@ -14,22 +15,27 @@ export interface Sentence {
   /** Undefined where it could not be read yet. */
   readonly pieces: readonly Piece[] | undefined;
   readonly enter: (at: string | undefined) => void;
+  /** The blank whose words are shown below the sentence. */
+  readonly opened: string | undefined;
+  readonly open: (at: string | undefined) => void;
 }
 
 /**
  * The sentence while it is written. What is wrong, and a figure that is no longer said, leave the sentence as it last
- * could be read: the field one types in stays where it is until one leaves it.
+ * could be read: the field one types in, and the words one ticks, stay where they are until one leaves them.
  */
 export function useSentence(clause: ClauseDraft, reader: Reader): Sentence {
   const [entered, enter] = useState<string>();
+  const [opened, open] = useState<string>();
   const fresh = useMemo(() => {
     const { written, slips } = writeClause(clause, '', reader);
     return slips.length > 0 ? undefined : piecesOf(written, reader);
   }, [clause, reader]);
   const [held, setHeld] = useState(fresh);
-  const stays = !fresh || (entered !== undefined && !blanksOf(fresh).some(({ at }) => at === entered));
+  const isGone = (of: string | undefined) => of !== undefined && !blanksOf(fresh).some(({ at }) => at === of);
+  const stays = !fresh || isGone(entered) || isGone(opened);
   if (!stays && fresh !== held) setHeld(fresh);
-  return { pieces: stays ? held : fresh, enter };
+  return { pieces: stays ? held : fresh, enter, opened, open };
 }
 
 export function blanksOf(pieces: readonly Piece[] = []): Blank[] {
@@ -46,10 +52,9 @@ interface ClauseSentenceProps {
 }
 
 export function ClauseSentence({ clause, at, sentence, filling, onChange }: ClauseSentenceProps) {
-  const { pieces = [], enter } = sentence;
+  const { pieces = [], enter, opened, open: setOpened } = sentence;
   const id = useId();
   const whole = useRef<HTMLDivElement>(null);
-  const [opened, setOpened] = useState<string>();
   const [chosen, setChosen] = useState<string>();
   const blanks = blanksOf(pieces);
   const open = blanks.find((blank) => blank.at === opened);
@@ -59,11 +64,8 @@ export function ClauseSentence({ clause, at, sentence, filling, onChange }: Clau
     if (document.activeElement === document.body) goTo(`${at}${chosen}`, whole.current);
   }, [chosen, at]);
   const type = (blank: Blank) => (typed: string) => {
-    const { shape, path } = blank.leaf;
-    const next =
-      shape.is === 'variant' ? turnTo(shape, fieldsOf(typedAt(clause, path)), typed, filling.reader) : typed;
     if (isChosen(blank)) setChosen(blank.at);
-    onChange(typeAt(clause, path, next));
+    onChange(typedIn(clause, blank, typed, filling.reader));
   };
   const wrong = blanks.find((blank) => slipsAt(filling.slips, at + blank.at));
   return (
@@ -98,6 +100,8 @@ export function ClauseSentence({ clause, at, sentence, filling, onChange }: Clau
           onClose={() => {
             setOpened(undefined);
             goTo(at + open.at, whole.current);
+            // Its blank may go with it, where nothing is ticked any more.
+            setChosen(open.at);
           }}
         >
           <WordsOf
@@ -124,10 +128,24 @@ function blankBefore(pieces: readonly Piece[], place: number): string {
 }
 
 /** What is typed for a blank; of a variant, the word of the one chosen. */
-function textOf(clause: ClauseDraft, { leaf: { shape, path } }: Blank): string {
+function textOf(clause: ClauseDraft, { leaf }: Blank): string {
+  const { shape, path } = leaf;
+  const days = daysOf(path);
+  if (days) return sideTyped(String(typedAt(clause, days)));
   const typed = typedAt(clause, path);
   const text = shape.is === 'variant' ? fieldsOf(typed)[shape.by] : typed;
-  return typeof text === 'string' ? text : '';
+  if (typeof text !== 'string') return '';
+  return hasSides(leaf) ? withoutSide(text) : text;
+}
+
+/** What of a clause is other when something else is typed into one of its blanks. */
+function typedIn(clause: ClauseDraft, { leaf }: Blank, typed: string, reader: Reader): Partial<ClauseDraft> {
+  const { shape, path } = leaf;
+  const days = daysOf(path);
+  if (days) return typeAt(clause, days, onSide(String(typedAt(clause, days)), typed));
+  const was = typedAt(clause, path);
+  if (shape.is === 'variant') return typeAt(clause, path, turnTo(shape, fieldsOf(was), typed, reader));
+  return typeAt(clause, path, hasSides(leaf) ? onSide(typed, sideTyped(String(was))) : typed);
 }
 
 /** The field at a pointer, or the first that has come to stand within it. */

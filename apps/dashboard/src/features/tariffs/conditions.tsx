@@ -16,10 +16,11 @@ interface ConditionsProps {
 }
 
 export function Conditions({ fields, at, filling, onChange }: ConditionsProps) {
-  const [asked, setAsked] = useState<readonly string[]>([]);
+  // What is asked here stays, also where nothing stands in it any more or the sentence says it by now.
+  const [asked, setAsked] = useState(() => namesAsked(fields, at, filling));
   const inUse = selectorParameters.filter(({ name }) => asks(fields[name]) || asked.includes(name));
   const others = selectorParameters.filter((part) => !inUse.includes(part));
-  const left = inUse.filter(({ name }) => !filling.said.has(`${at}/${name}`));
+  const left = inUse.filter(({ name }) => asked.includes(name) || !filling.said.has(`${at}/${name}`));
   const add = (name: string) => {
     const part = others.find((other) => other.name === name);
     if (!part) return;
@@ -59,6 +60,12 @@ export function Conditions({ fields, at, filling, onChange }: ConditionsProps) {
       />
     </fieldset>
   );
+}
+
+/** The conditions that the sentence has no field for. */
+function namesAsked(fields: Fields, at: string, { said }: Filling): readonly string[] {
+  const names = selectorParameters.map(({ name }) => name);
+  return names.filter((name) => asks(fields[name]) && !said.has(`${at}/${name}`));
 }
 
 /** Whether anything stands in the form for it. */

@@ -5,6 +5,7 @@ import { refused } from '@colla/refusal';
 import { sayFigure } from './figure.ts';
 import { type Leaf, leavesOf, valueAt, withAt } from './leaves.ts';
 import { otherValues, sampleOf } from './other-values.ts';
+import { hasSides, sideOf } from './side.ts';
 import { changed, isMixed, overlaps, type Stretch, standsAt, together, trimmed, wordsOf } from './stretch.ts';
 import type { Reader } from './typed.ts';
 
@@ -39,9 +40,23 @@ export function placesIn(said: readonly string[], clause: WrittenClause, reader:
     const figure = whole && figureIn(whole, leaf, said);
     const at = figure ?? (whole && besideIts(own, whole, said));
     if (whole && at && free(at) && isSaid(at, leaf, said))
-      placed.push({ leaf, at, whole, plain: figure !== undefined, otherwise });
+      placed.push(
+        { leaf, at, whole, plain: figure !== undefined, otherwise },
+        ...placeOfSide(leaf, said, clause, reader),
+      );
   }
   return placed.sort((one, other) => one.at.from - other.at.from);
+}
+
+/** Where the sentence says on which side of an event so many days lie. */
+function placeOfSide(leaf: Leaf, said: readonly string[], clause: WrittenClause, reader: Reader): Placed[] {
+  const days = Number(standing(leaf));
+  if (!hasSides(leaf) || days === 0) return [];
+  const sentence = sayIt(withAt(clause, leaf.path, -days), reader);
+  const other = sentence === undefined ? [] : wordsOf(sentence);
+  const at = changed(said, other);
+  const otherwise = [{ value: days < 0 ? 'after' : 'before', said: other }];
+  return at ? [{ leaf: sideOf(leaf), at, whole: at, plain: false, otherwise }] : [];
 }
 
 /** Whether a figure is one of those that a variant brings with it. */

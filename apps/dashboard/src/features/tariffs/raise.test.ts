@@ -57,6 +57,15 @@ describe('raising all rates by 3 per cent', () => {
     });
   });
 
+  it('leaves alone what sums are rounded to: that is a step, and no price', () => {
+    const terms = { on: ['exam'], most: '80.00', rounded: { to: '5.00' } };
+    const rounded = { ...written, clauses: [{ id: 'whole', kind: 'limit', terms }] };
+    // 80 + 2.40
+    expect(raiseRates(rounded, { share: 300, round: 'exact' }, reader).written.clauses).toEqual([
+      { id: 'whole', kind: 'limit', terms: { ...terms, most: '82.40' } },
+    ]);
+  });
+
   it('rounds to whole pounds, but not the price of a kilometre', () => {
     expect(after({ share: 300, round: 'whole' })).toEqual({
       '0/terms/price': '64.00',

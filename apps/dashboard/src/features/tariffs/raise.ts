@@ -25,7 +25,7 @@ export interface Raised {
   readonly is: string;
 }
 
-/** The tariff with every amount that its clauses name raised. Nothing else of it changes. */
+/** The tariff with every amount that its clauses name raised, except steps that sums are rounded to. Nothing else changes. */
 export function raiseRates(
   written: WrittenTariff,
   by: Raise,
@@ -46,6 +46,9 @@ export function raiseRates(
   return { written: { ...written, clauses }, raised };
 }
 
+/** The parameter that says to what sums are rounded: a step, and no price. */
+const STEP = 'rounded';
+
 interface At {
   readonly pointer: string;
   readonly titles: readonly string[];
@@ -55,7 +58,7 @@ type Terms = Readonly<Record<string, unknown>>;
 
 function raiseParts(parts: readonly Parameter[], values: Terms, at: At, raise: Raiser): Terms {
   const changed = parts
-    .filter(({ name }) => values[name] !== undefined)
+    .filter(({ name }) => values[name] !== undefined && name !== STEP)
     .map(({ name, title, shape }) => {
       const inside = { pointer: `${at.pointer}/${name}`, titles: [...at.titles, title] };
       return [name, raiseValue(shape, values[name], inside, raise)];

@@ -15,6 +15,7 @@ import { ExampleView } from './example-view.tsx';
 import { ExamplesBar } from './examples-bar.tsx';
 import { ExamplesTable } from './examples-table.tsx';
 import { HeadFields, NoteField } from './head-fields.tsx';
+import { AsksBeforeLeaving } from './leaving.tsx';
 import { readDraft } from './reading.ts';
 import type { Reader } from './typed.ts';
 import { VersionChanges } from './version-changes.tsx';
@@ -36,7 +37,8 @@ interface TariffEditorProps {
 
 export function TariffEditor(props: TariffEditorProps) {
   const { start, of, before, zone, busy, problem, show, onKeep, onGiveUp } = props;
-  const [draft, setDraft] = useState(start);
+  const [began] = useState(start);
+  const [draft, setDraft] = useState(began);
   const reader = useMemo(() => readerOf(draft.currency, zone), [draft.currency, zone]);
   const reading = useMemo(() => readDraft(draft, reader), [draft, reader]);
   const [earlier] = useState(() => before && granted(readTariff(before)));
@@ -75,6 +77,7 @@ export function TariffEditor(props: TariffEditorProps) {
   );
   return (
     <div className="tariff-editor">
+      {draft !== began && <AsksBeforeLeaving />}
       <Form problem={refusal ?? problem} onSubmit={keep} foot={foot}>
         <HeadFields draft={draft} reading={reading} of={of} onChange={change} />
         <ClauseList draft={draft} reading={reading} reader={reader} onChange={change} />

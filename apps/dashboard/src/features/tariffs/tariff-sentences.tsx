@@ -1,16 +1,20 @@
 // One version of a tariff, clause by clause, in the sentences that a payer reads.
 import type { TariffWholeJson } from '@colla/wire';
-import { useState } from 'react';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { sayDay } from '../../locale.ts';
 import { Options, Part } from '../../ui/index.ts';
 import './tariff.css';
-import { inForce, standingOf } from './versions.ts';
+import { standingOf } from './versions.ts';
 
-export function TariffSentences({ tariff, today }: { tariff: TariffWholeJson; today: string }) {
+interface TariffSentencesProps {
+  tariff: TariffWholeJson;
+  shown: TariffWholeJson['latest'];
+  today: string;
+  onChoose: (version: number) => void;
+}
+
+export function TariffSentences({ tariff, shown, today, onChoose }: TariffSentencesProps) {
   const { versions } = tariff;
-  const [chosen, setChosen] = useState(String(inForce(versions, today)?.version ?? ''));
-  const shown = versions.find(({ version }) => String(version) === chosen) ?? tariff.latest;
   const options = versions.map((version) => ({
     value: String(version.version),
     label: `${say('since', { version: version.version, day: sayDay(version.from) })}, ${say(standingOf(version, versions, today), { day: sayDay(version.from) })}`,
@@ -19,7 +23,12 @@ export function TariffSentences({ tariff, today }: { tariff: TariffWholeJson; to
   return (
     <Part title={say('sentences')}>
       {versions.length > 1 && (
-        <Options label={say('version')} value={chosen} options={options} onChoose={setChosen} />
+        <Options
+          label={say('version')}
+          value={String(shown.version)}
+          options={options}
+          onChoose={(version) => onChoose(Number(version))}
+        />
       )}
       <ol className="tariff-sentences">
         {shown.sentences.map(({ clause, sentence }) => (

@@ -7,7 +7,7 @@ import { Choice } from '../../ui/index.ts';
 /** A tariff by its id; its newest version where none is named. */
 export interface ChosenVersion {
   readonly tariff: string;
-  readonly version?: number;
+  readonly version?: number | undefined;
 }
 
 interface VersionChoiceProps {
