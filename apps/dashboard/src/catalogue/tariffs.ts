@@ -60,7 +60,7 @@ export const tariffs = words({
   unit_days: 'days',
   more: 'More',
   menuSearch: 'What should it do?',
-  menuSearchHint: 'A word of it, such as “Sunday” or “late”.',
+  menuSearchHint: 'A word of it, such as “Sunday” or “late”. Enter takes the first that is found.',
   menuNone: 'No kind of clause speaks of that. Try another word.',
   group_price: 'What the work costs',
   group_covered: 'What is covered, or comes as a whole',
