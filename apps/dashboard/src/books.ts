@@ -4,6 +4,7 @@ import type { AnswerOf, Problem, RequestOf, RouteName } from '@colla/wire';
 import { createClient, ProblemError } from '@colla/wire/client';
 import { useCallback, useEffect, useState, useSyncExternalStore } from 'react';
 import { type Answer, keepAnswers } from './answers.ts';
+import { sayDaysIn } from './locale.ts';
 
 export type { Answer } from './answers.ts';
 
@@ -66,6 +67,16 @@ export function useSend<Name extends RouteName>(name: Name): Sending<Name> {
 }
 
 function problemOf(no: unknown): Problem {
-  if (no instanceof ProblemError) return no.problem;
+  if (no instanceof ProblemError) return inTheirDays(no.problem);
   throw no;
+}
+
+/** The books say days by ISO 8601; whoever reads them says them otherwise. */
+function inTheirDays(problem: Problem): Problem {
+  const { detail, errors } = problem;
+  return {
+    ...problem,
+    detail: sayDaysIn(detail),
+    ...(errors ? { errors: errors.map((error) => ({ ...error, detail: sayDaysIn(error.detail) })) } : {}),
+  };
 }

@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { words } from './catalogue/words.ts';
-import { readTyped, sayDay, sayHours, sayMoney, saySpan, speakIn } from './locale.ts';
+import { readTyped, sayDay, sayDaysIn, sayHours, sayMoney, saySpan, speakIn } from './locale.ts';
 
 const call = {
   start: '2026-03-14T19:30:00+00:00[Europe/London]',
@@ -18,6 +18,15 @@ describe('in British English', () => {
       '\u2212£1,234.50',
     ]);
   });
+});
+
+test.each([
+  ['The quote stood until 2026-10-31. Quote again.', 'The quote stood until 31 Oct 2026. Quote again.'],
+  ['“from” is not a day; write it as 2026-03-14.', '“from” is not a day; write it as 2026-03-14.'],
+  ['“2026-02-30” is not a day.', '“2026-02-30” is not a day.'],
+])('of what the books answer, “%s” is said “%s”', (sentence, said) => {
+  speakIn('en-GB');
+  expect(sayDaysIn(sentence)).toBe(said);
 });
 
 describe('in Austrian German', () => {

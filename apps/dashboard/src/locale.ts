@@ -43,6 +43,11 @@ export function sayDay(text: string, style: DayStyle = 'short'): string {
   return once(`day ${style}`, made).format(dayNumber(dayOf(text)) * 86_400_000);
 }
 
+/** A sentence with its days, `2026-03-14`, as the reader has them; what was typed, and how a day is written, stays. */
+export function sayDaysIn(sentence: string): string {
+  return sentence.replace(/(?<!\bas |“)\b\d{4}-\d{2}-\d{2}\b(?!T)/g, (day) => sayDay(day));
+}
+
 /** From one day to another, without saying twice what both share: `9 Nov – 15 Dec 2026`. */
 export function sayDays(first: string, last: string): string {
   const made = () => new Intl.DateTimeFormat(locale, { ...DAY_STYLES.short, timeZone: 'UTC' });

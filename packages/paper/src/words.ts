@@ -89,6 +89,7 @@ const en: Words = {
     recital: ['recital', 'recitals'],
     soloist: ['soloist', 'soloists'],
     cost: ['', ''],
+    delay: ['', ''],
     difference: ['', ''],
     part: ['', ''],
     engagement: ['', ''],

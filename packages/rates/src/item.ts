@@ -41,6 +41,11 @@ export function itemOf(call: Call, count: Counting): Item {
   };
 }
 
+/** What its minutes are called: as planned, until it was played. */
+export function lengthOf({ call }: Item): 'played' | 'planned' {
+  return call.standing.is === 'played' ? 'played' : 'planned';
+}
+
 /** Held calls count only while the whole is an offer, and then only if nothing has to happen first. */
 export function counts(call: Call, offered: boolean): boolean {
   if (call.standing.is === 'held') return offered && call.standing.onlyIf === undefined;

@@ -9,7 +9,7 @@ import { tariffs as say } from '../catalogue/tariffs.ts';
 import { compareOn } from '../features/tariffs/comparison.ts';
 import { ComparisonTable } from '../features/tariffs/comparison-table.tsx';
 import { startingExamples } from '../features/tariffs/example.ts';
-import { ExampleForm } from '../features/tariffs/example-form.tsx';
+import { ExampleForm, namesOf } from '../features/tariffs/example-form.tsx';
 import { priceExample } from '../features/tariffs/example-priced.ts';
 import { type ChosenVersion, VersionChoice, versionOf } from '../features/tariffs/version-choice.tsx';
 import { spokenLocale } from '../locale.ts';
@@ -102,7 +102,12 @@ function Compared({ one, other, zone }: ComparedProps) {
   const { slips } = priceExample(example, one, { ...said, currency: one.currency });
   return (
     <>
-      <ComparisonTable comparison={compareOn(example, one, other, said)} one={one} other={other} />
+      <ComparisonTable
+        comparison={compareOn(example, one, other, said)}
+        one={one}
+        other={other}
+        callNames={namesOf(example.calls)}
+      />
       <Part title={say('compareOn')}>
         <ExampleForm
           example={example}

@@ -112,6 +112,25 @@ describe('a week without a call', () => {
     expect(pounds(priced([covered(rolling), hours], facts).total)).toBe('0.00');
   });
 
+  it('passes on as much where the call of the first week fell in time', () => {
+    const notice: WrittenClause = {
+      id: 'notice',
+      kind: 'cancellation',
+      terms: { scale: [{ before: 24, owes: { owes: 'nothing' } }], otherwise: { owes: 'all' } },
+    };
+    const fallen = [{ call: 0, at: '2026-03-01T09:00' }];
+    // Two whole hours and the one of its own week serve the second lesson.
+    expect(told(rolling, { ...facts, fallen }, [notice])).toEqual([
+      'Granted for the week of 2 March 2026: 1 h.',
+      'Brought over to the next week: 1 h.',
+      'Granted for the week of 9 March 2026: 1 h, and 1 h brought over.',
+      'Brought over to the next week: 2 h.',
+      'Granted for the week of 16 March 2026: 1 h, and 2 h brought over.',
+      'Lesson on 18 March 2026 draws 2.5 h, which leaves 0.5 h.',
+      'Left: 0.5 h.',
+    ]);
+  });
+
   it('grants nothing where what is left lapses', () => {
     const [drawn] = priced([covered({ minutes: 60, each: 'week' }), hours], facts).entitlements;
     expect(drawn).toMatchObject({ granted: 120, used: 90, left: 0, lapsed: 30 });
@@ -228,6 +247,6 @@ it('hours that late music has lost are granted and lost, and nothing draws on th
   const facts = { calls: ['rehearsal 60 on 2026-03-20'], works: ['Sonata, came 2026-03-10'] };
   expect(told({ minutes: 120 }, facts, [late])).toEqual([
     'Granted: 2 h.',
-    'Lost: 2 h (Sonata: wanted by 2026-03-06, 4 days late).',
+    'Lost: 2 h (Sonata: wanted by 6 March 2026, 4 days late).',
   ]);
 });

@@ -7,7 +7,7 @@ import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { hoursSchema } from '../dimension.ts';
 import { amountField, minutesField, shareField } from '../fields.ts';
-import type { Item } from '../item.ts';
+import { type Item, lengthOf } from '../item.ts';
 import type { ClauseHead } from '../kind.ts';
 import type { UsedFact } from '../line.ts';
 import type { Portion } from '../lineage.ts';
@@ -120,7 +120,7 @@ function factsOf({ item, minutes }: Extra, by: ByTime, voice: Voice): UsedFact[]
   const free = freeOf(item, by);
   const planned = by.of === 'time beyond' && by.beyond === undefined;
   return [
-    { name: 'played', value: voice.minutes(item.played) },
+    { name: lengthOf(item), value: voice.minutes(item.played) },
     ...(by.of === 'time beyond' ? [] : [{ name: nameOf(by), value: voice.minutes(timeOf(item, by)) }]),
     ...(free > 0 ? [{ name: planned ? 'planned' : 'included', value: voice.minutes(free) }] : []),
     { name: 'charged', value: voice.minutes(minutes) },

@@ -4,7 +4,7 @@ import { chargedMinutes, principalCall } from '@colla/hours';
 import type { Charge } from '../charge.ts';
 import type { Desk } from '../desk.ts';
 import { fitsEngagement } from '../fit.ts';
-import { categoryOf, type Item } from '../item.ts';
+import { categoryOf, type Item, lengthOf } from '../item.ts';
 import type { ClauseHead } from '../kind.ts';
 import {
   type Each,
@@ -62,7 +62,7 @@ function chargeBeyond(
     calls: [call.id],
     about: `${call.id}:beyond`,
     facts: [
-      { name: 'played', value: desk.voice.minutes(played) },
+      { name: lengthOf(item), value: desk.voice.minutes(played) },
       ...(covered > 0 ? [{ name: 'covered', value: desk.voice.minutes(covered) }] : []),
       { name: 'included', value: desk.voice.minutes(terms.includes) },
       { name: 'charged', value: desk.voice.minutes(charged) },

@@ -25,7 +25,7 @@ type Terms = z.output<ReturnType<typeof schema>>;
 export const highest = clauseKind({
   kind: 'highest',
   title: 'The highest only',
-  help: 'Of several supplements that meet on one call, only the highest is charged; without it they are added.',
+  help: 'Of several supplements that meet on one call, only the highest is charged; without it they are added. What is charged for several calls at once counts on each by an equal part.',
   schema,
   rivalry: () => undefined,
   whole: true,
@@ -55,6 +55,30 @@ export const highest = clauseKind({
         },
       ],
       owed: '0.00',
+    },
+    {
+      case: 'A Sunday of 25.00 a day is 12.50 for each of two services, and gives way to a holiday of 40.00 for each: 80.00',
+      terms: { of: ['sunday', 'holiday'] },
+      given: {
+        calls: ['service 60 on 2026-03-08 at 09:00', 'service 60 on 2026-03-08 at 12:00'],
+        holidays: ['2026-03-08'],
+      },
+      with: [
+        {
+          id: 'sunday',
+          kind: 'supplement',
+          for: { days: ['sunday'] },
+          terms: { what: 'Sunday', by: { as: 'amount', amount: '25.00', each: 'day' } },
+        },
+        {
+          id: 'holiday',
+          kind: 'supplement',
+          for: { days: ['public holiday'] },
+          terms: { what: 'Public holiday', by: { as: 'amount', amount: '40.00' } },
+        },
+      ],
+      owed: '0.00',
+      also: { payers: { payer: '80.00' } },
     },
   ],
 });

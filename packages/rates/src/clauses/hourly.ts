@@ -5,7 +5,7 @@ import { chargedMinutes } from '@colla/hours';
 import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { amountField, bandField, minutesField } from '../fields.ts';
-import { categoryOf, type Item } from '../item.ts';
+import { categoryOf, type Item, lengthOf } from '../item.ts';
 import { type ClauseHead, type Counting, clauseKind, perCurrency } from '../kind.ts';
 import { EACH, occasions } from '../occasion.ts';
 import { capital, sayCalls } from '../phrases.ts';
@@ -159,13 +159,14 @@ function priceTogether(items: readonly Item[], terms: Terms, desk: Desk, clause:
 }
 
 function charge(
-  { call, played, counted, covered }: Item,
+  item: Item,
   { stretch, before }: { stretch: Stretch; before: number },
   terms: Terms,
   desk: Desk,
   clause: ClauseHead,
 ): void {
   const { voice } = desk;
+  const { call, played, counted, covered } = item;
   const { count, price, after } = stretch;
   const name = capital(call.label ?? call.kind);
   desk.charge(clause, {
@@ -174,7 +175,7 @@ function charge(
     calls: [call.id],
     about: after === undefined ? call.id : `${call.id}:${after}`,
     facts: [
-      { name: call.standing.is === 'played' ? 'played' : 'planned', value: voice.minutes(played) },
+      { name: lengthOf(item), value: voice.minutes(played) },
       ...(counted === played ? [] : [{ name: 'counted', value: voice.minutes(counted) }]),
       ...(covered > 0 ? [{ name: 'covered', value: voice.minutes(covered) }] : []),
       ...(before > 0 ? [{ name: 'before it', value: voice.minutes(before) }] : []),

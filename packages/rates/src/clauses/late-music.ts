@@ -9,6 +9,7 @@ import type { LatePart } from '../findings.ts';
 import { fitsEngagement } from '../fit.ts';
 import { groupsOf } from '../groups.ts';
 import type { ClauseHead } from '../kind.ts';
+import type { Voice } from '../voice.ts';
 import type { LateTerms } from './late-score.ts';
 
 type Step = LateTerms['steps'][number];
@@ -106,7 +107,7 @@ export function chargeLate(terms: LateTerms, desk: Desk, clause: ClauseHead): vo
       desk.charge(clause, {
         category: 'supplement',
         what: `Late score, ${late.work.title}`,
-        facts: [{ name: 'late', value: why(late.part) }],
+        facts: [{ name: 'why', value: wanted(late.part, desk.voice) }],
         ...charge,
       });
 }
@@ -138,7 +139,11 @@ function sharesFor(share: number, work: WorkFacts, { lines, voice }: Desk): Late
   });
 }
 
-/** “Sonata: wanted by 2026-05-23, 8 days late”. */
-export function why({ work, dueOn, daysLate }: LatePart): string {
-  return `${work}: wanted by ${dueOn}, ${daysLate === 1 ? '1 day' : `${daysLate} days`} late`;
+/** “Sonata: wanted by 23 May 2026, 8 days late”. */
+export function why(part: LatePart, voice: Voice): string {
+  return `${part.work}: ${wanted(part, voice)}`;
+}
+
+function wanted({ dueOn, daysLate }: LatePart, voice: Voice): string {
+  return `wanted by ${voice.day(dueOn.toString())}, ${daysLate === 1 ? '1 day' : `${daysLate} days`} late`;
 }

@@ -55,7 +55,7 @@ describe('music wanted two weeks before the first rehearsal', () => {
   it('that comes in the last week loses those hours: the student pays two at 30.00', () => {
     const { entitlements, payers } = bill('came 2026-06-05');
     expect(entitlements).toMatchObject([
-      { used: 0, left: 0, lost: 'Sonata: wanted by 2026-06-03, 2 days late' },
+      { used: 0, left: 0, lost: 'Sonata: wanted by 3 June 2026, 2 days late' },
     ]);
     expect(payers.map(({ payer, total }) => [payer, pounds(total)])).toContainEqual(['student', '60.00']);
   });

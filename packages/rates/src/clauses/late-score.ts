@@ -84,7 +84,8 @@ export const lateScore = clauseKind({
     standing: (terms, desk, clause) => {
       for (const { step, part } of lateUnder(terms, desk, clause)) {
         desk.late.push(part);
-        if (step.means.as === 'hours lost') for (const id of step.means.of) desk.lost.set(id, why(part));
+        if (step.means.as === 'hours lost')
+          for (const id of step.means.of) desk.lost.set(id, why(part, desk.voice));
       }
     },
     supplements: chargeLate,

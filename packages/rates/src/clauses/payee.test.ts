@@ -34,3 +34,19 @@ it('the festival’s fee is shown for each payer beside the statement, and taxed
     ['the festival', 'family', '7.50'],
   ]);
 });
+
+it('two who are paid of one fee each have a line of their own: 15 % of 300.00, and a tenth of the 255.00 left', () => {
+  const { toOthers, total } = priced(
+    [
+      { id: 'fee', kind: 'fixed', terms: { price: '300.00' } },
+      { id: 'one', kind: 'payee', terms: { payee: 'the agency', share: 1500 } },
+      { id: 'other', kind: 'payee', terms: { payee: 'the festival', share: 1000 } },
+    ],
+    { calls: ['recital 60'] },
+  );
+  expect(toOthers.map(({ key, amount }) => [key, pounds(amount)])).toEqual([
+    ['fee:c000/the agency', '45.00'],
+    ['fee:c000/the festival', '25.50'],
+  ]);
+  expect(pounds(total)).toBe('229.50');
+});

@@ -77,13 +77,14 @@ function handOn({ payee, of, share }: Terms, desk: Desk, clause: ClauseHead): vo
   desk.replace(desk.portionsOf(clause, of), (line, portion) => {
     const gone = shareOf(before + line.amount, share) - shareOf(before, share);
     before += line.amount;
+    const theirs = (line: Line) => ({ ...line, key: `${line.key}/${payee}`, payee });
     if (gone === line.amount) {
-      desk.toOthers.push({ ...line, payee });
+      desk.toOthers.push(theirs(line));
       return [];
     }
     const handed = part(line, gone, desk.voice.share(share), desk.voice);
     const left = part(line, line.amount - gone, desk.voice.share(10_000 - share), desk.voice);
-    if (gone !== 0n) desk.toOthers.push({ ...handed, payee });
+    if (gone !== 0n) desk.toOthers.push(theirs(handed));
     desk.lineage.become(left, portion);
     return [left];
   });

@@ -146,7 +146,8 @@ function chargeWay(way: Way, terms: Terms, desk: Desk, clause: ClauseHead): void
   const from = terms.over * 1000;
   const to = terms.upTo === undefined ? Number.POSITIVE_INFINITY : terms.upTo * 1000;
   const paid = Math.min(far, to) - from;
-  const said = `${desk.voice.number(distanceText({ thousandths: far, unit: terms.unit }))} ${terms.unit}`;
+  const unit = terms.unit === 'mile' && far !== 1000 ? 'miles' : terms.unit;
+  const said = `${desk.voice.number(distanceText({ thousandths: far, unit: terms.unit }))} ${unit}`;
   const facts = [{ name: 'distance', value: said }];
   if (terms.perUnit !== undefined && paid > 0)
     charge('far', { quantity: { count: paid, of: 1000 }, unit: terms.unit, rate: terms.perUnit, facts });

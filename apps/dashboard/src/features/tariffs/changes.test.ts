@@ -56,6 +56,6 @@ it('an hour at 40.00 and an exam of 60.00 are 100.00, one lesson alone 40.00, an
   const under = tariff(1, [exam, lesson, notice]);
   const { whole, single, late } = startingExamples(under.clauses);
   const totals = [whole, single, late].map((of) => priceExample(of, under, reader).statement?.total);
-  // The word comes 24 hours before the lesson and 48 before the exam: 20.00 + 30.00.
+  // The word comes 24 hours before each: 20.00 + 30.00.
   expect(totals).toEqual([10_000n, 4_000n, 5_000n]);
 });

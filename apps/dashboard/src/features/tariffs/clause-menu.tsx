@@ -1,6 +1,6 @@
 // The menu of clauses: by what they do, each kind by its title, with the sentence that says what it is for.
 import { KINDS, type Kind, menu } from '@colla/rates';
-import { useState } from 'react';
+import { type KeyboardEvent, useState } from 'react';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { Button, Dialog, TextField } from '../../ui/index.ts';
 import { GROUPS, type Group, groupOf } from './clause-groups.ts';
@@ -8,10 +8,24 @@ import { GROUPS, type Group, groupOf } from './clause-groups.ts';
 export function ClauseMenu({ onChoose, onClose }: { onChoose: (kind: Kind) => void; onClose: () => void }) {
   const [wanted, setWanted] = useState('');
   const found = KINDS.filter((kind) => speaksOf(kind, wanted));
+  const [first] = GROUPS.flatMap((group) => found.filter((kind) => groupOf(kind) === group));
+  const takeFirst = (event: KeyboardEvent) => {
+    if (event.key !== 'Enter' || wanted.trim() === '' || !first) return;
+    event.preventDefault();
+    onChoose(first);
+  };
   return (
     <Dialog title={say('addClauseTitle')} onClose={onClose}>
       <div className="clause-menu">
-        <TextField label={say('menuSearch')} hint={say('menuSearchHint')} value={wanted} onType={setWanted} />
+        {/* biome-ignore lint/a11y/noStaticElementInteractions: Enter in the field inside it takes the first that is found */}
+        <div onKeyDown={takeFirst}>
+          <TextField
+            label={say('menuSearch')}
+            hint={say('menuSearchHint')}
+            value={wanted}
+            onType={setWanted}
+          />
+        </div>
         {found.length === 0 && <p>{say('menuNone')}</p>}
         {GROUPS.map((group) => (
           <KindsOf

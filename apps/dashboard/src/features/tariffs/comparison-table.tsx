@@ -1,6 +1,6 @@
 // Two tariffs on one engagement: clause beside clause, what each charges, and what lies between.
 import type { Currency } from '@colla/money';
-import type { Tariff } from '@colla/rates';
+import type { Statement, Tariff } from '@colla/rates';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { Amount, type Column, Table, type Why } from '../../ui/index.ts';
 import type { Charged, ComparedRow, Comparison } from './comparison.ts';
@@ -10,10 +10,11 @@ interface ComparisonTableProps {
   comparison: Comparison;
   one: Tariff;
   other: Tariff;
+  callNames: Readonly<Record<string, string>>;
 }
 
-export function ComparisonTable({ comparison, one, other }: ComparisonTableProps) {
-  const { rows } = comparison;
+export function ComparisonTable({ comparison, one, other, callNames }: ComparisonTableProps) {
+  const { rows, silent } = comparison;
   const [first, second] = [
     totalWhy(rows, 'one', { tariff: one, statement: comparison.one }),
     totalWhy(rows, 'other', { tariff: other, statement: comparison.other }),
@@ -57,8 +58,53 @@ export function ComparisonTable({ comparison, one, other }: ComparisonTableProps
         rows={rows}
         rowKey={({ key }) => key}
       />
+      <Unpriced tariff={one} statement={comparison.one} callNames={callNames} />
+      <Unpriced tariff={other} statement={comparison.other} callNames={callNames} />
+      {silent.length > 0 && <SilentTable rows={silent} one={one} other={other} />}
     </div>
   );
+}
+
+interface UnpricedProps {
+  tariff: Tariff;
+  statement: Statement | undefined;
+  callNames: Readonly<Record<string, string>>;
+}
+
+/** A sum that leaves a call out says so. */
+function Unpriced({ tariff, statement, callNames }: UnpricedProps) {
+  const unpriced = statement?.unpriced ?? [];
+  if (unpriced.length === 0) return null;
+  const calls = unpriced.map((id) => callNames[id] ?? id).join('; ');
+  return <p className="overdue">{say('compareUnpriced', { tariff: nameOf(tariff), calls })}</p>;
+}
+
+interface SilentProps {
+  rows: readonly ComparedRow[];
+  one: Tariff;
+  other: Tariff;
+}
+
+/** What charges nothing on this engagement, in its sentences alone. */
+function SilentTable({ rows, one, other }: SilentProps) {
+  const columns: Column<ComparedRow>[] = [
+    { key: 'clause', head: say('compareClause'), cell: titleOf },
+    { key: 'one', head: nameOf(one), cell: (row) => row.one?.sentence ?? <Absent /> },
+    {
+      key: 'other',
+      head: nameOf(other),
+      cell: (row) => {
+        if (!row.other) return <Absent />;
+        const same = row.other.sentence === row.one?.sentence;
+        return same ? <span className="aside">{say('saysTheSame')}</span> : row.other.sentence;
+      },
+    },
+  ];
+  return <Table caption={say('compareSilent')} columns={columns} rows={rows} rowKey={({ key }) => key} />;
+}
+
+function Absent() {
+  return <span className="aside">{say('compareAbsent')}</span>;
 }
 
 /** What both name it by: its kind. */

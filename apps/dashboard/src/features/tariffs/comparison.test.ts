@@ -69,3 +69,26 @@ it('each sum says what it is put together from, and a difference which two it li
   const only = exams?.one && chargedWhy(exams.one, one.currency);
   expect(differenceWhy(only, undefined, one.currency).amount).toBe('-60.00');
 });
+
+it('what a cancellation costs and when is paid are set side by side, though they charge nothing here', () => {
+  const notice = (before: number) => ({
+    id: 'notice',
+    kind: 'cancellation',
+    terms: { scale: [{ before, owes: { owes: 'nothing' } }], otherwise: { owes: 'all' } },
+  });
+  const payment = { id: 'payment', kind: 'payment', terms: { due: [{ event: 'invoice', days: 30 }] } };
+  const one = tariff(exam, notice(48));
+  const other = tariff(exam, notice(72), payment);
+  const { rows, silent } = compareOn(startingExamples(one.clauses).whole, one, other, said);
+  expect(amounts(rows)).toEqual([['exam', 6_000n, 'exam', 6_000n]]);
+  expect(silent.map(({ one, other }) => [one?.clause, other?.clause])).toEqual([
+    ['notice', 'notice'],
+    [undefined, 'payment'],
+  ]);
+});
+
+it('a lesson that the other puts no price on is named by it', () => {
+  const one = tariff(lesson('lesson', '40.00'), exam);
+  const compared = compareOn(startingExamples(one.clauses).whole, one, tariff(exam), said);
+  expect([compared.one?.unpriced, compared.other?.unpriced]).toEqual([[], ['000']]);
+});

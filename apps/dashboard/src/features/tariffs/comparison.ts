@@ -31,7 +31,10 @@ export interface ComparedRow {
 }
 
 export interface Comparison {
+  /** What charges something under either. */
   readonly rows: readonly ComparedRow[];
+  /** What charges nothing here, but says what would be owed, or when: cancellation, deposit, payment. */
+  readonly silent: readonly ComparedRow[];
   readonly one: Statement | undefined;
   readonly other: Statement | undefined;
 }
@@ -41,7 +44,7 @@ interface Said {
   readonly zone: string;
 }
 
-/** The clauses that charge something under either; those of one name stand together, then those of one kind. */
+/** Clause beside clause: those of one name stand together, then those of one kind. */
 export function compareOn(example: Example, one: Tariff, other: Tariff, said: Said): Comparison {
   const [first, second] = [one, other].map(
     (tariff) => priceExample(example, tariff, { ...said, currency: tariff.currency }).statement,
@@ -52,7 +55,12 @@ export function compareOn(example: Example, one: Tariff, other: Tariff, said: Sa
     ...(b && second ? { other: chargedBy(b, second, said.locale) } : {}),
   }));
   const charges = ({ one, other }: ComparedRow) => one?.amount || other?.amount;
-  return { rows: rows.filter(charges), one: first, other: second };
+  return {
+    rows: rows.filter(charges),
+    silent: rows.filter((row) => !charges(row)),
+    one: first,
+    other: second,
+  };
 }
 
 type Pair = readonly [Clause | undefined, Clause | undefined];

@@ -3,6 +3,7 @@
 import { KINDS, type Kind, menu, PAYER, type WrittenTariff } from '@colla/rates';
 import type { RequestOf } from '@colla/wire';
 import { adopted } from './adopted.ts';
+import { withoutChosen } from './beginning.ts';
 import { selectorParameters, termsParameters } from './clause-parameters.ts';
 import { type Path, valueAt, withAt } from './leaves.ts';
 import { typeFields } from './shown.ts';
@@ -60,11 +61,20 @@ function openClause(
 /** Adds a clause of a kind at the end; it starts from the first worked example of its kind. */
 export function addClause(draft: TariffDraft, kind: Kind, reader: Reader): TariffDraft {
   const { terms, for: selector } = menu[kind].examples[0];
+  const parts = termsParameters(kind, reader);
   const named = { id: freeName(kind, draft), kind, for: selector, terms };
   const clause = openClause(named, freeKey(draft), reader);
-  const names = draft.clauses.map(({ id }) => id);
-  const ours = { ...clause, terms: adopted(termsParameters(kind, reader), clause.terms, names) };
+  const began = withoutChosen(parts, clause.terms);
+  const ours = { ...clause, terms: adopted(parts, began, namesFor(kind, draft)) };
   return { ...draft, clauses: [...draft.clauses, ours] };
+}
+
+/** The names of the clauses, first of those like the ones that the example speaks of. */
+function namesFor(kind: Kind, { clauses }: TariffDraft): string[] {
+  const { terms, with: others = [] } = menu[kind].examples[0];
+  const spokenOf = others.filter(({ id }) => JSON.stringify(terms).includes(JSON.stringify(id)));
+  const isLike = (clause: ClauseDraft) => spokenOf.some((other) => other.kind === clause.kind);
+  return [...clauses.filter(isLike), ...clauses.filter((clause) => !isLike(clause))].map(({ id }) => id);
 }
 
 function freeKey({ clauses }: TariffDraft): number {

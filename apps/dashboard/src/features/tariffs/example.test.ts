@@ -33,6 +33,19 @@ describe('the example beside a tariff', () => {
     expect(start.calls.map(({ kind }) => kind)).toEqual(['rehearsal', 'recital']);
   });
 
+  it('has the recital that only a package names', () => {
+    const pack = {
+      kind: 'package',
+      terms: { price: '150.00', what: 'Recital', includes: [{ of: { calls: ['recital'] } }, { of: {} }] },
+    };
+    const { calls } = startingExamples([...tariff.clauses.slice(0, 1), pack]).whole;
+    expect(calls.map(({ kind }) => kind)).toEqual(['rehearsal', 'recital']);
+  });
+
+  it('has each call called off on the day before it', () => {
+    expect(startingExamples(tariff.clauses).late.calls.map(({ notice }) => notice)).toEqual(['24', '24']);
+  });
+
   it('is priced by the tariff: an hour at 40.00, a recital at 150.00 and a quarter of that for late music', () => {
     expect(total(start)).toBe('227.50');
   });

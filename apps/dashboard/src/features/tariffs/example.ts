@@ -2,7 +2,7 @@
 
 import { Temporal } from '@colla/calendar';
 import { CALL_KINDS, type CallKind, PERFORMANCES } from '@colla/hours';
-import type { Selector } from '@colla/rates';
+import { type Selector, selectorSchema } from '@colla/rates';
 
 export interface ExampleCall {
   readonly key: number;
@@ -69,9 +69,10 @@ export type Examples = Readonly<Record<ExampleShape, Example>>;
 export interface SpokenOf {
   readonly kind: string;
   readonly for?: Selector | undefined;
+  readonly terms?: unknown;
 }
 
-/** One that touches what the tariff speaks of, its first call alone, and the whole called off a day before it begins. */
+/** One that touches what the tariff speaks of, its first call alone, and the whole with each call called off a day before. */
 export function startingExamples(clauses: readonly SpokenOf[]): Examples {
   const whole = startingExample(clauses);
   return {
@@ -79,11 +80,7 @@ export function startingExamples(clauses: readonly SpokenOf[]): Examples {
     single: { ...whole, calls: whole.calls.slice(0, 1), works: [], distance: '' },
     late: {
       ...whole,
-      calls: whole.calls.map((call, day) => ({
-        ...call,
-        turned: 'cancelled',
-        notice: String(24 * (day + 1)),
-      })),
+      calls: whole.calls.map((call) => ({ ...call, turned: 'cancelled', notice: '24' })),
       distance: '',
     },
   };
@@ -91,7 +88,7 @@ export function startingExamples(clauses: readonly SpokenOf[]): Examples {
 
 /** An engagement that touches what the tariff speaks of: one call of each kind it names, two calls at least. */
 function startingExample(clauses: readonly SpokenOf[]): Example {
-  const selectors = clauses.map((clause) => clause.for ?? {});
+  const selectors = clauses.flatMap((clause) => [clause.for ?? {}, ...selectorsIn(clause.terms)]);
   const first = (words: (of: Selector) => readonly string[] | undefined) =>
     selectors.flatMap((of) => words(of) ?? [])[0] ?? '';
   const end = (range: (of: Selector) => { from?: number | undefined; to?: number | undefined } | undefined) =>
@@ -114,6 +111,16 @@ function startingExample(clauses: readonly SpokenOf[]): Example {
     distance: clauses.some(({ kind }) => kind === 'travel') ? '40' : '',
     cost: '',
   };
+}
+
+/** What the terms of a clause choose calls by: a package says what it includes. */
+function selectorsIn(terms: unknown): Selector[] {
+  if (typeof terms !== 'object' || terms === null) return [];
+  return Object.values(terms).flatMap((value) => {
+    const selector = Array.isArray(value) ? undefined : selectorSchema.safeParse(value).data;
+    const isOne = selector !== undefined && (selector.calls ?? selector.labels) !== undefined;
+    return isOne ? [selector] : selectorsIn(value);
+  });
 }
 
 /** One call of each kind that is named, performances last; the last is on the first day of the week that is named. */

@@ -10,6 +10,7 @@ import {
   Ticks,
   TimeField,
 } from '../../ui/index.ts';
+import { beginBeside, beginWithin } from './beginning.ts';
 import { leftOf } from './left.ts';
 import type { Parameter, Shape } from './parameter.ts';
 import { ListField, OptionalFields, VariantField } from './parameter-group.tsx';
@@ -24,16 +25,27 @@ interface ParameterFieldProps {
   /** JSON pointer of the value. */
   at: string;
   filling: Filling;
+  /** What stands beside it in its group. */
+  beside?: Beside;
   onChange: (value: Typed) => void;
 }
 
+interface Beside {
+  readonly parts: readonly Parameter[];
+  readonly fields: Fields;
+}
+
+const ALONE: Beside = { parts: [], fields: {} };
+
 export function ParameterField(props: ParameterFieldProps) {
-  const { title, optional, shape, value, at, filling, onChange } = props;
+  const { title, optional, shape, value, at, filling, beside = ALONE, onChange } = props;
+  const { reader } = filling;
+  const begin = () => beginBeside(shape, beside.parts, beside.fields, reader);
   const field = { label: title, at, optional, wrong: slipsAt(filling.slips, at) };
   const text = typeof value === 'string' ? value : '';
   switch (shape.is) {
     case 'amount':
-      return <MoneyField {...field} value={text} currency={filling.reader.currency} onType={onChange} />;
+      return <MoneyField {...field} value={text} currency={reader.currency} onType={onChange} />;
     case 'figure':
       return (
         <NumberField
@@ -63,6 +75,7 @@ export function ParameterField(props: ParameterFieldProps) {
           {...props}
           shape={shape}
           items={itemsOf(value)}
+          first={() => beginWithin(shape.of, beside.fields, reader)}
           inside={(item, place, change) => (
             <ParameterField
               title={say('item', { number: place + 1 })}
@@ -77,10 +90,14 @@ export function ParameterField(props: ParameterFieldProps) {
         />
       );
     case 'group':
-      return <OptionalFields {...props}>{group(shape.parts)}</OptionalFields>;
+      return (
+        <OptionalFields {...props} begin={begin}>
+          {group(shape.parts)}
+        </OptionalFields>
+      );
     case 'variant':
       return (
-        <OptionalFields {...props}>
+        <OptionalFields {...props} begin={begin}>
           <VariantField {...props} shape={shape} fields={fieldsOf(value)} inside={group} />
         </OptionalFields>
       );
@@ -117,6 +134,7 @@ export function GroupFields({ parts, fields, at, filling, onChange }: GroupProps
           value={fields[name]}
           at={`${at}/${name}`}
           filling={filling}
+          beside={{ parts, fields }}
           onChange={(value) => onChange({ ...fields, [name]: value })}
         />
       ))}

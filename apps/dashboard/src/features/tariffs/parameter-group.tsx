@@ -4,7 +4,7 @@ import { plainWord, tariffs as say } from '../../catalogue/tariffs.ts';
 import { Button, Options, Tick } from '../../ui/index.ts';
 import type { Parameter, Shape } from './parameter.ts';
 import { slipsAt } from './reading.ts';
-import { freshOf, turnTo } from './shown.ts';
+import { turnTo } from './shown.ts';
 import type { Fields, Filling, Typed } from './typed.ts';
 
 interface Held {
@@ -16,11 +16,18 @@ interface Held {
 
 /** A named set of fields; where it may be left out, a tick opens it. */
 export function OptionalFields(
-  props: Held & { optional: boolean; shape: Shape; value: Typed; children: ReactNode },
+  props: Held & {
+    optional: boolean;
+    shape: Shape;
+    value: Typed;
+    /** With what it begins where it is added. */
+    begin: () => Typed;
+    children: ReactNode;
+  },
 ) {
-  const { title, optional, shape, value, filling, onChange, children } = props;
+  const { title, optional, shape, value, begin, onChange, children } = props;
   const on = value !== undefined;
-  const toggle = (say: boolean) => onChange(say ? freshOf(shape, filling.reader) : undefined);
+  const toggle = (say: boolean) => onChange(say ? begin() : undefined);
   return (
     <fieldset className="field tariff-wide" aria-label={title}>
       {optional && <Tick label={title} on={on} onChange={toggle} />}
@@ -57,12 +64,24 @@ interface ListFieldProps extends Held {
   optional: boolean;
   shape: Extract<Shape, { is: 'list' }>;
   items: readonly Typed[];
+  /** With what the first begins. */
+  first: () => Typed;
   /** Draws one item. */
   inside: (item: Typed, place: number, onChange: (value: Typed) => void) => ReactNode;
 }
 
 /** A list of groups: each can be taken out, another like the last added. */
-export function ListField({ title, optional, shape, items, at, filling, onChange, inside }: ListFieldProps) {
+export function ListField({
+  title,
+  optional,
+  shape,
+  items,
+  first,
+  at,
+  filling,
+  onChange,
+  inside,
+}: ListFieldProps) {
   const wrong = slipsAt(filling.slips, at);
   const change = (place: number) => (value: Typed) =>
     onChange(items.map((other, index) => (index === place ? value : other)));
@@ -88,9 +107,7 @@ export function ListField({ title, optional, shape, items, at, filling, onChange
         ))}
       </ol>
       {items.length < shape.most && (
-        <Button onPress={() => onChange([...items, items.at(-1) ?? freshOf(shape.of, filling.reader)])}>
-          {say('addItem')}
-        </Button>
+        <Button onPress={() => onChange([...items, items.at(-1) ?? first()])}>{say('addItem')}</Button>
       )}
     </fieldset>
   );

@@ -102,3 +102,8 @@ it('names each amount by its clause and its parameter', () => {
   expect(raised[1]).toMatchObject({ clause: 'exam', was: '15.50' });
   expect(raised[1]?.title).toBe('Time beyond what is included, Price beyond');
 });
+
+it('names an amount of a step by what it leaves to pay, and the number of its step', () => {
+  const { raised } = raiseRates(written, { share: 300, round: 'exact' }, reader);
+  expect(raised.at(-1)?.title).toBe('Leaves to pay, Amount (1)');
+});

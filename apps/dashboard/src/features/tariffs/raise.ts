@@ -4,6 +4,7 @@ import { type Currency, divideRounded, fromDecimal, minorDigits, toDecimal, WHOL
 import { KINDS, type Kind, type WrittenTariff } from '@colla/rates';
 import { refused } from '@colla/refusal';
 import { termsParameters } from './clause-parameters.ts';
+import { leavesOf, pointerOf } from './leaves.ts';
 import type { Parameter, Shape } from './parameter.ts';
 import type { Reader } from './typed.ts';
 
@@ -16,7 +17,7 @@ export interface Raise {
   readonly round: Rounding;
 }
 
-/** One amount before and after, as decimal text, by its clause and the names of its parameter. */
+/** One amount before and after, as decimal text, by its clause and what it is called in its sentence. */
 export interface Raised {
   readonly pointer: string;
   readonly clause: string;
@@ -35,10 +36,12 @@ export function raiseRates(
   const clauses = written.clauses.map((clause, place) => {
     if (!KINDS.includes(clause.kind as Kind)) return clause;
     const parts = termsParameters(clause.kind as Kind, reader);
-    const at = { pointer: `/clauses/${place}/terms`, titles: [] };
-    const terms = raiseParts(parts, clause.terms, at, (was, { pointer, titles }) => {
+    const leaves = leavesOf(clause, clause.kind as Kind, reader);
+    const titles = new Map(leaves.map(({ path, title }) => [pointerOf(path), title]));
+    const terms = raiseParts(parts, clause.terms, '/terms', (was, at) => {
       const is = raiseAmount(was, by, reader.currency);
-      raised.push({ pointer, clause: clause.id, title: titles.join(', '), was, is });
+      const pointer = `/clauses/${place}${at}`;
+      raised.push({ pointer, clause: clause.id, title: titles.get(at) ?? '', was, is });
       return is;
     });
     return { ...clause, terms };
@@ -49,24 +52,18 @@ export function raiseRates(
 /** The parameter that says to what sums are rounded: a step, and no price. */
 const STEP = 'rounded';
 
-interface At {
-  readonly pointer: string;
-  readonly titles: readonly string[];
-}
-type Raiser = (was: string, at: At) => string;
+/** `at` is a JSON pointer in the clause. */
+type Raiser = (was: string, at: string) => string;
 type Terms = Readonly<Record<string, unknown>>;
 
-function raiseParts(parts: readonly Parameter[], values: Terms, at: At, raise: Raiser): Terms {
+function raiseParts(parts: readonly Parameter[], values: Terms, at: string, raise: Raiser): Terms {
   const changed = parts
     .filter(({ name }) => values[name] !== undefined && name !== STEP)
-    .map(({ name, title, shape }) => {
-      const inside = { pointer: `${at.pointer}/${name}`, titles: [...at.titles, title] };
-      return [name, raiseValue(shape, values[name], inside, raise)];
-    });
+    .map(({ name, shape }) => [name, raiseValue(shape, values[name], `${at}/${name}`, raise)]);
   return { ...values, ...Object.fromEntries(changed) };
 }
 
-function raiseValue(shape: Shape, value: unknown, at: At, raise: Raiser): unknown {
+function raiseValue(shape: Shape, value: unknown, at: string, raise: Raiser): unknown {
   switch (shape.is) {
     case 'amount':
       return typeof value === 'string' ? raise(value, at) : value;
@@ -79,10 +76,7 @@ function raiseValue(shape: Shape, value: unknown, at: At, raise: Raiser): unknow
     }
     case 'list':
       return Array.isArray(value)
-        ? value.map((item, place) => {
-            const titles = [...at.titles, String(place + 1)];
-            return raiseValue(shape.of, item, { pointer: `${at.pointer}/${place}`, titles }, raise);
-          })
+        ? value.map((item, place) => raiseValue(shape.of, item, `${at}/${place}`, raise))
         : value;
     default:
       return value;
