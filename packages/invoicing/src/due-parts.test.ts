@@ -6,7 +6,10 @@ import { at, day, engaged, organisation } from './engaged.fixture.ts';
 import { standingOf } from './invoice.ts';
 
 /** Two hours at 50.00, paid under these terms; agreed on 5 January. */
-function partsUnder(terms: object, invoice: { total: bigint; issuedOn: string; dueOn: string }) {
+function partsUnder(
+  terms: WrittenClause['terms'],
+  invoice: { total: bigint; issuedOn: string; dueOn: string },
+) {
   const payment: WrittenClause = { id: 'pay', kind: 'payment', terms };
   const fee: WrittenClause = { id: 'fee', kind: 'fixed', terms: { price: '50.00' } };
   const engagement = engaged(

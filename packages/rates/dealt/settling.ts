@@ -96,7 +96,7 @@ export const twoTaxes = fc
 /** No tax, one, or two: what is added grows with what it is on, and no charge has another rate. */
 export const taxes: Part = () =>
   fc.oneof(
-    fc.constant([]),
+    fc.constant<WrittenClause[]>([]),
     taxed('per total').map((tax) => [tax]),
     twoTaxes,
   );

@@ -126,7 +126,15 @@ describe('taxes', () => {
 });
 
 describe('pardons', () => {
-  const falling = tariffWith(prices, pools, premiums, sums, certainly(descending));
+  // Of so many calls covered, one that falls makes room for a longer one, which may cost whoever covers it more.
+  const minutesOnly: typeof pools = (of) =>
+    pools(of).map((clauses) =>
+      clauses.map((one) => {
+        const { calls: _, inARow: __, ...terms } = one.terms;
+        return { ...one, terms };
+      }),
+    );
+  const falling = tariffWith(prices, minutesOnly, premiums, sums, certainly(descending));
 
   it('never make it dearer that calls fall', () => {
     const reason = fc.constantFrom('other' as const, 'illness' as const);

@@ -42,6 +42,8 @@ function whyNotWeighed(one: Clause, each: Each): string | undefined {
   const own = eachOf(one);
   if (!liesIn(own, each))
     return `it charges ${sayEach(own)}, and that is no part of one ${each}. Weigh them for the engagement.`;
+  if (rollsOver(one) && each !== 'engagement')
+    return `what it leaves of one ${own} serves the next, and that is for no one ${each}. Weigh them for the engagement.`;
   // What is charged without a call belongs to its own occasion, and to no longer one.
   return runsThrough(one) && each !== 'engagement' && each !== own
     ? `it charges ${sayEach(own)} also where there is none, and that is for no one ${each}. Weigh them for each ${own}, or for the engagement.`
@@ -50,6 +52,10 @@ function whyNotWeighed(one: Clause, each: Each): string | undefined {
 
 function runsThrough({ terms }: Clause): boolean {
   return 'through' in terms && terms.through;
+}
+
+function rollsOver({ terms }: Clause): boolean {
+  return 'rollsOver' in terms && terms.rollsOver;
 }
 
 /** A clause of which two others say whether it holds. */

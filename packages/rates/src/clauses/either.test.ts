@@ -321,6 +321,15 @@ describe('a choice is refused', () => {
       'Clause “either” cannot weigh “day”: it charges a day also where there is none, and that is for no one week. Weigh them for each day, or for the engagement.',
     ],
     [
+      'day by day, of hours that roll over from one day to the next',
+      [
+        hours,
+        { id: 'covered', kind: 'entitlement', terms: { minutes: 60, each: 'day', rollsOver: true } },
+        either('lower', 'day', ['hours'], ['covered']),
+      ],
+      'Clause “either” cannot weigh “covered”: what it leaves of one day serves the next, and that is for no one day. Weigh them for the engagement.',
+    ],
+    [
       'of a clause that is not there',
       [hours, either('lower', 'engagement', ['hours'], ['day'])],
       'Clause “either” speaks of a clause “day” that is not in this tariff. Add it, or remove the name.',

@@ -4,7 +4,7 @@ import { z } from 'zod';
 import type { Desk } from '../desk.ts';
 import { amountField, countField, minutesField } from '../fields.ts';
 import type { Drawn, Grant } from '../findings.ts';
-import { fitsEngagement } from '../fit.ts';
+import { fitsCall, fitsEngagement } from '../fit.ts';
 import type { Item } from '../item.ts';
 import { type ClauseHead, clauseKind, perCurrency } from '../kind.ts';
 import { EACH, type Occasion, occasions, withoutOutside, withThoseBetween } from '../occasion.ts';
@@ -128,15 +128,22 @@ function draw(terms: Terms, desk: Desk, clause: ClauseHead): void {
   if (used > 0) chargeCovered(terms, desk, clause, drawn);
 }
 
-/** The occasions for which it is granted; where it rolls over, also those without a call between the first and the last. */
+/**
+ * The occasions for which it is granted: those of calls that may draw. Where it rolls over, all from the first to the
+ * last with an agreed call, whatever became of it: what one passes on does not hang on whether the next has a call.
+ */
 function dueTo({ each, rollsOver }: Terms, desk: Desk, clause: ClauseHead): Occasion<Item>[] {
-  const calls = desk.open(clause);
-  const found = withoutOutside(
-    occasions(calls, each, ({ call }) => call, desk.facts),
-    each,
-    desk.facts,
-  );
-  return rollsOver ? withThoseBetween(found, each, desk.facts) : found;
+  const drawing = new Set(desk.open(clause));
+  const agreed = rollsOver
+    ? desk.items.filter(({ call }) => fitsCall(clause.for, call, desk.facts))
+    : drawing;
+  const found = occasions([...agreed], each, ({ call }) => call, desk.facts);
+  const due = withoutOutside(found, each, desk.facts);
+  if (!rollsOver) return due;
+  return withThoseBetween(due, each, desk.facts).map(({ of, ...occasion }) => ({
+    ...occasion,
+    of: of.filter((item) => drawing.has(item)),
+  }));
 }
 
 function chargeCovered(

@@ -94,7 +94,7 @@ function LegLine({ leg }: { leg: LegJson }) {
         {leg.purpose && <span className="aside">, {leg.purpose}</span>}
       </span>
       <span className="figure">
-        {leg.distance} {leg.unit}
+        {say(`distance_${leg.unit}`, { distance: leg.distance, count: Number(leg.distance) })}
         {leg.minutes > 0 && `, ${leg.minutes} min`}
       </span>
     </>

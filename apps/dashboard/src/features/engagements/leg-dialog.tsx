@@ -82,7 +82,7 @@ export function LegDialog({ engagement, today, onClose }: LegDialogProps) {
   );
 }
 
-const units = DISTANCE_UNITS.map((value) => ({ value, label: value }));
+const units = DISTANCE_UNITS.map((value) => ({ value, label: say(`unit_${value}`) }));
 
 function LegFields({ draft, onChange }: { draft: LegDraft; onChange: (to: Partial<LegDraft>) => void }) {
   return (

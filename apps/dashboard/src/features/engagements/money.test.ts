@@ -163,7 +163,12 @@ describe('a cancellation that is being thought about', () => {
   });
 
   it('by a pianist whose pay is docked takes a sum off', () => {
-    const fee = { id: 'fee', kind: 'fixed', for: { calls: ['rehearsal'] }, terms: { price: '80.00' } };
+    const fee: WrittenClause = {
+      id: 'fee',
+      kind: 'fixed',
+      for: { calls: ['rehearsal'] },
+      terms: { price: '80.00' },
+    };
     const by = { as: 'amount', amount: '15.00', each: 'call' };
     const docked = { id: 'docked', kind: 'docking', terms: { what: 'Absence', by } };
     const word = { call: 'c2', by: 'pianist', reason: 'other' } as const;

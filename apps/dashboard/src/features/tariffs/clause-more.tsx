@@ -8,7 +8,7 @@ import { termsParameters } from './clause-parameters.ts';
 import { Conditions } from './conditions.tsx';
 import { leftOf } from './left.ts';
 import type { Parameter } from './parameter.ts';
-import { GroupFields } from './parameter-field.tsx';
+import { GroupFields, ParameterField } from './parameter-field.tsx';
 import { slipsAt } from './reading.ts';
 
 type ClauseMoreProps = ClauseCardProps & {
@@ -56,10 +56,12 @@ function MoreInside(props: ClauseMoreProps & { parts: readonly Parameter[]; left
         />
       )}
       <Conditions
+        title={say('appliesTo')}
         fields={clause.selector}
         at={`${at}/for`}
         filling={filling}
         onChange={(selector) => onChange({ selector })}
+        draw={(asked) => <ParameterField {...asked} />}
       />
       <NameAndPayer {...props} />
       <ClauseButtons {...props} />

@@ -19,3 +19,9 @@ export function termsParameters(kind: Kind, { currency }: Reader): readonly Para
   known.set(key, parts);
   return parts;
 }
+
+/** Whether parameters say which calls are meant, as a clause itself does: what a package includes. */
+export function areSelector(parts: readonly Parameter[]): boolean {
+  const named = parts.map(({ name }) => name).join();
+  return named === selectorParameters.map(({ name }) => name).join();
+}

@@ -1,21 +1,34 @@
-// Which calls a clause is for: the conditions it has, one under another, and a list of those it could have.
-import { useState } from 'react';
+// Which calls a clause, or a part of it, is for: the conditions it has, one under another, and a list of those it could have.
+import { type ReactNode, useState } from 'react';
 import { tariffs as say } from '../../catalogue/tariffs.ts';
 import { Button, Choice } from '../../ui/index.ts';
 import { selectorParameters } from './clause-parameters.ts';
-import { ParameterField } from './parameter-field.tsx';
+import type { Shape } from './parameter.ts';
 import { freshOf } from './shown.ts';
 import type { Fields, Filling, Typed } from './typed.ts';
 
 interface ConditionsProps {
+  title: string;
   fields: Fields;
   /** JSON pointer of the selector. */
   at: string;
   filling: Filling;
   onChange: (fields: Fields) => void;
+  /** Draws the fields of one condition. */
+  draw: (asked: AskedFor) => ReactNode;
 }
 
-export function Conditions({ fields, at, filling, onChange }: ConditionsProps) {
+interface AskedFor {
+  readonly title: string;
+  readonly optional: false;
+  readonly shape: Shape;
+  readonly value: Typed;
+  readonly at: string;
+  readonly filling: Filling;
+  readonly onChange: (value: Typed) => void;
+}
+
+export function Conditions({ title, fields, at, filling, onChange, draw }: ConditionsProps) {
   // What is asked here stays, also where nothing stands in it any more or the sentence says it by now.
   const [asked, setAsked] = useState(() => namesAsked(fields, at, filling));
   const inUse = selectorParameters.filter(({ name }) => asks(fields[name]) || asked.includes(name));
@@ -33,20 +46,20 @@ export function Conditions({ fields, at, filling, onChange }: ConditionsProps) {
   };
   return (
     <fieldset className="field tariff-wide clause-conditions">
-      <legend>{say('appliesTo')}</legend>
+      <legend>{title}</legend>
       {inUse.length === 0 && <p className="aside">{say('appliesToAll')}</p>}
       {inUse.length > 1 && <p className="aside">{say('appliesHint')}</p>}
       {left.map(({ name, title, shape }) => (
         <div key={name}>
-          <ParameterField
-            title={title}
-            optional={false}
-            shape={shape}
-            value={fields[name]}
-            at={`${at}/${name}`}
-            filling={{ ...filling, said: new Set() }}
-            onChange={(value) => onChange({ ...fields, [name]: value })}
-          />
+          {draw({
+            title,
+            optional: false,
+            shape,
+            value: fields[name],
+            at: `${at}/${name}`,
+            filling: { ...filling, said: new Set() },
+            onChange: (value) => onChange({ ...fields, [name]: value }),
+          })}
           <Button kind="quiet" label={say('conditionRemoveLabel', { title })} onPress={() => remove(name)}>
             {say('remove')}
           </Button>

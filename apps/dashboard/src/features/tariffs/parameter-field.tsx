@@ -11,6 +11,8 @@ import {
   TimeField,
 } from '../../ui/index.ts';
 import { beginBeside, beginWithin } from './beginning.ts';
+import { areSelector } from './clause-parameters.ts';
+import { Conditions } from './conditions.tsx';
 import { leftOf } from './left.ts';
 import type { Parameter, Shape } from './parameter.ts';
 import { ListField, OptionalFields, VariantField } from './parameter-group.tsx';
@@ -90,6 +92,10 @@ export function ParameterField(props: ParameterFieldProps) {
         />
       );
     case 'group':
+      if (!optional && areSelector(shape.parts))
+        return (
+          <Conditions {...props} fields={fieldsOf(value)} draw={(asked) => <ParameterField {...asked} />} />
+        );
       return (
         <OptionalFields {...props} begin={begin}>
           {group(shape.parts)}

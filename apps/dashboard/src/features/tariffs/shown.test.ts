@@ -5,7 +5,7 @@ import { KINDS } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
 import { groupOf } from './clause-groups.ts';
-import { selectorParameters, termsParameters } from './clause-parameters.ts';
+import { areSelector, selectorParameters, termsParameters } from './clause-parameters.ts';
 import { leftOf } from './left.ts';
 import { freshOf, turnTo, typeFields } from './shown.ts';
 import { fieldsOf } from './typed.ts';
@@ -54,6 +54,13 @@ describe('what is left to ask', () => {
     expect(names(['/terms/otherwise/share'])).toContain('otherwise');
     expect(names(['/terms/otherwise', '/terms/otherwise/share'])).not.toContain('otherwise');
   });
+});
+
+it('which calls a package includes is asked as it is for the clause itself: condition by condition', () => {
+  const includes = termsParameters('package', british).find(({ name }) => name === 'includes')?.shape;
+  if (includes?.is !== 'list' || includes.of.is !== 'group') throw new Error('what is included is a list');
+  const parts = includes.of.parts.filter(({ shape }) => shape.is === 'group' && areSelector(shape.parts));
+  expect(parts.map(({ name }) => name)).toEqual(['of']);
 });
 
 it('every kind of clause stands with those that do the like', () => {
