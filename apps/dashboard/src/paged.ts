@@ -4,7 +4,8 @@ import { ProblemError } from '@colla/wire/client';
 import { useEffect, useState } from 'react';
 import { type Answer, ask, useAnswer } from './books.ts';
 
-type ListName = Extract<RouteName, `list${string}`>;
+/** What is owed is one list, and has no pages. */
+type ListName = Exclude<Extract<RouteName, `list${string}`>, 'listOwed'>;
 type ItemOf<Name extends ListName> = AnswerOf<Name>['items'][number];
 
 export interface Paged<Item> {
