@@ -52,6 +52,22 @@ describe('the curve of a rehearsal of 60.00, half of it under 48 hours and all o
   });
 });
 
+it('a journey of 20 km at 0.50 costs from the first minute of its day: word before it, and nobody travels', () => {
+  const tariff = tariffOf([
+    { id: 'way', kind: 'travel', terms: { perUnit: '0.50' } },
+    { id: 'notice', kind: 'cancellation', terms: { scale: [], otherwise: { owes: 'nothing' } } },
+  ]);
+  const curve = cancellationCurve(
+    given({ calls: ['rehearsal 60 on 2026-03-13 at 14:00, agreed'], legs: ['20 km on 2026-03-13'] }, POUNDS),
+    { tariff, locale: 'en-GB' },
+    { from: at('2026-03-12T12:00'), until: at('2026-03-13T13:00') },
+  );
+  expect(curve.map(({ from, total }) => [from.toPlainDateTime().toString(), pounds(total)])).toEqual([
+    ['2026-03-12T12:00:00', '0.00'],
+    ['2026-03-13T00:00:00', '10.00'],
+  ]);
+});
+
 describe('any curve', () => {
   it('says at any instant what a statement of that instant says', () => {
     fc.assert(

@@ -39,6 +39,7 @@ export const travel = clauseKind({
   schema,
   rivalry: () => undefined,
   whole: true,
+  turns: (_, start) => [start.startOfDay()],
   sentence,
   contradictions: ({ perUnit, perHour, flat, over, upTo }) => [
     ...(perUnit === undefined && perHour === undefined && flat === undefined
