@@ -82,7 +82,8 @@ describe('a tariff being written', () => {
 
   it('adds a clause that speaks of others by speaking of those that are there', () => {
     const added = addClause(draft, 'highest', reader).clauses.at(-1);
-    expect(added?.terms.of).toEqual(['hour', 'recital']);
+    // The supplement first: the highest only is of supplements.
+    expect(added?.terms.of).toEqual(['late', 'hour']);
     const limit = addClause(draft, 'limit', reader).clauses.at(-1);
     expect(limit?.terms.on).toEqual(['hour']);
     const first = addClause({ ...draft, clauses: [] }, 'highest', reader).clauses.at(-1);
