@@ -4,6 +4,10 @@ import { words } from './words.ts';
 export const ui = words({
   optional: 'optional',
   understood: 'Understood as {amount}',
+  rateOf: 'One {from} in {to}',
+  rateHint: 'Your books are kept in {to}. Write the rate as it was published, such as 0.8567.',
+  rateOn: 'Rate of',
+  rateSource: 'Where the rate is from',
   close: 'Close',
   loading: 'Fetching {what}…',
   again: 'Try again',

@@ -89,7 +89,9 @@ export function EngagementDialog({ asked, ...props }: DialogProps & { asked: Ask
       if (!invoice) return null;
       const left = props.answer?.toInvoice.find(({ payer }) => payer === invoice.payer);
       const beyond = left && belowNought(left.total);
-      return <PaymentDialog invoice={invoice} beyond={beyond} today={props.today} onClose={onClose} />;
+      const { today } = props;
+      const book = organisation.currency;
+      return <PaymentDialog {...{ invoice, beyond, today, book, onClose }} />;
     }
   }
 }

@@ -26,6 +26,7 @@ function Invoice({ invoice }: { invoice: InvoiceJson }) {
   const engagement = useAnswer('getEngagement', { params: { id: invoice.engagement } });
   const organisation = useAnswer('getOrganisation', {});
   const [recording, setRecording] = useState(false);
+  const book = organisation.is === 'here' ? organisation.value.currency : invoice.currency;
   const today = todayIn(organisation.is === 'here' ? organisation.value.zone : 'UTC');
   const under = say('oneUnder', {
     payer: invoice.to.name,
@@ -54,7 +55,9 @@ function Invoice({ invoice }: { invoice: InvoiceJson }) {
           </>
         )}
       </Shown>
-      {recording && <PaymentDialog invoice={invoice} today={today} onClose={() => setRecording(false)} />}
+      {recording && (
+        <PaymentDialog invoice={invoice} today={today} book={book} onClose={() => setRecording(false)} />
+      )}
     </Page>
   );
 }

@@ -12,6 +12,7 @@ export { Form, type Said } from './form.tsx';
 export { MoneyField } from './money-field.tsx';
 export { Opens } from './opens.tsx';
 export { Page, Part } from './page.tsx';
+export { RateFields, rateOf, type TypedRate } from './rate-fields.tsx';
 export { Empty, Loading, ProblemNote, Shown } from './states.tsx';
 export { useStatus, WithStatus } from './status.tsx';
 export { Stave } from './stave.tsx';

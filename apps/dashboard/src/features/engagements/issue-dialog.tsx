@@ -7,7 +7,7 @@ import { useState } from 'react';
 import { useSend } from '../../books.ts';
 import { engagements as say } from '../../catalogue/engagements.ts';
 import { sayMoney } from '../../locale.ts';
-import { Button, DayField, Dialog, Form, TextField, useStatus } from '../../ui/index.ts';
+import { Button, DayField, Dialog, Form, RateFields, rateOf, TextField, useStatus } from '../../ui/index.ts';
 import { Addressed } from './addressed.tsx';
 import { type Asking, askingOf } from './asking.ts';
 import { AskingView } from './asking-view.tsx';
@@ -29,13 +29,20 @@ export function IssueDialog({ engagement, organisation, payer, onAddress, onClos
   const { send, busy, problem } = useSend('issueInvoice');
   const [issuedOn, setIssuedOn] = useState(() => Temporal.Now.plainDateISO(organisation.zone).toString());
   const [note, setNote] = useState('');
+  const [rate, setRate] = useState(() => ({ rate: '', on: issuedOn, source: '' }));
+  const between = { from: engagement.currency, to: organisation.currency };
   const status = useStatus();
   const name = payerNames(engagement)[payer];
   const party = engagement.payers[payer];
   const asking = askingFor(engagement, organisation, payer, issuedOn);
   const ahead = asking ? callsAhead(engagement, asking) : [];
   const issue = async () => {
-    const body = { payer, issuedOn, ...(note.trim() ? { note: note.trim() } : {}) };
+    const body = {
+      payer,
+      issuedOn,
+      ...(note.trim() ? { note: note.trim() } : {}),
+      ...rateOf(rate, between),
+    };
     const invoice = await send({ params: { id }, body });
     if (!invoice) return;
     const { number, total } = invoice;
@@ -65,6 +72,7 @@ export function IssueDialog({ engagement, organisation, payer, onAddress, onClos
           <DayField label={say('issuedOn')} at="/issuedOn" value={issuedOn} onType={setIssuedOn} />
           <TextField label={say('issueNote')} optional at="/note" most={4000} value={note} onType={setNote} />
         </div>
+        <RateFields {...between} value={rate} onType={setRate} />
       </Form>
     </Dialog>
   );

@@ -13,6 +13,7 @@ import {
   Form,
   MoneyField,
   Options,
+  RateFields,
   type Said,
   TextField,
   useStatus,
@@ -25,12 +26,14 @@ interface PaymentDialogProps {
   /** How much of what was invoiced is not owed any more, where that is known; decimal text. */
   beyond?: string | undefined;
   today: string;
+  /** The currency that the books are kept in. */
+  book: string;
   onClose: () => void;
 }
 
 const methods = METHODS.map((value) => ({ value, label: sayMethod(value) }));
 
-export function PaymentDialog({ invoice, beyond, today, onClose }: PaymentDialogProps) {
+export function PaymentDialog({ invoice, beyond, today, book, onClose }: PaymentDialogProps) {
   const { send, busy, problem, forget } = useSend('addPayment');
   const [draft, setDraft] = useState(() => startPayment(invoice, today));
   const [wrong, setWrong] = useState<Said>();
@@ -42,7 +45,7 @@ export function PaymentDialog({ invoice, beyond, today, onClose }: PaymentDialog
     forget();
   };
   const record = async (keepCredit: boolean) => {
-    const read = paymentOf(draft, invoice, keepCredit);
+    const read = paymentOf(draft, invoice, { book, keepCredit });
     if ('wrong' in read) return setWrong({ detail: read.wrong.detail, errors: [read.wrong] });
     const kept = await send({ params: { id: invoice.id }, body: read.body });
     if (!kept) return;
@@ -78,6 +81,12 @@ export function PaymentDialog({ invoice, beyond, today, onClose }: PaymentDialog
         </p>
         {beyond !== undefined && <p>{say('recordBeyond', { amount: sayMoney(beyond, invoice.currency) })}</p>}
         <PaymentFields draft={draft} currency={invoice.currency} onChange={change} />
+        <RateFields
+          from={invoice.currency}
+          to={book}
+          value={draft.rate}
+          onType={(rate) => change({ rate })}
+        />
       </Form>
     </Dialog>
   );

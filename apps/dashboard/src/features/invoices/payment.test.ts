@@ -10,19 +10,26 @@ describe('a payment', () => {
   const start = startPayment(invoice, '2026-07-01');
 
   it('starts from all that is owed, by bank transfer, today', () => {
-    expect(paymentOf(start, invoice, false)).toEqual({
+    expect(paymentOf(start, invoice, { book: 'GBP', keepCredit: false })).toEqual({
       body: { receivedOn: '2026-07-01', amount: '136.25', method: 'bank transfer' },
     });
   });
 
   it('of 45 typed is 45.00', () => {
-    expect(paymentOf({ ...start, amount: '45' }, invoice, false)).toMatchObject({
+    expect(paymentOf({ ...start, amount: '45' }, invoice, { book: 'GBP', keepCredit: false })).toMatchObject({
       body: { amount: '45.00' },
     });
   });
 
+  it('in another currency than the books goes with its rate, whose comma is the decimal mark', () => {
+    const rate = { rate: '0,8567', on: '2026-07-01', source: ' The bank ' };
+    const kept = { rate: '0.8567', on: '2026-07-01', source: 'The bank' };
+    const sent = paymentOf({ ...start, rate }, { currency: 'EUR' }, { book: 'GBP', keepCredit: false });
+    expect(sent).toMatchObject({ body: { rate: kept } });
+  });
+
   it('without an amount is asked for one, beside it', () => {
-    expect(paymentOf({ ...start, amount: ' ' }, invoice, false)).toEqual({
+    expect(paymentOf({ ...start, amount: ' ' }, invoice, { book: 'GBP', keepCredit: false })).toEqual({
       wrong: { pointer: '/amount', detail: 'Enter what was received.' },
     });
   });
@@ -36,7 +43,7 @@ describe('a payment', () => {
       facts: { over: '13.75' },
     };
     expect(overpaid(problem)).toBe('13.75');
-    expect(paymentOf({ ...start, amount: '150' }, invoice, true)).toMatchObject({
+    expect(paymentOf({ ...start, amount: '150' }, invoice, { book: 'GBP', keepCredit: true })).toMatchObject({
       body: { keepCredit: true },
     });
   });

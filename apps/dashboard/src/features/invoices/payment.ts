@@ -5,6 +5,7 @@ import type { InvoiceJson, Problem, RequestOf } from '@colla/wire';
 import { isProblemOf } from '@colla/wire/client';
 import { invoices as say } from '../../catalogue/invoices.ts';
 import { asTyped, readTyped } from '../../locale.ts';
+import { rateOf, type TypedRate } from '../../ui/index.ts';
 
 export interface PaymentDraft {
   /** As typed. */
@@ -12,23 +13,30 @@ export interface PaymentDraft {
   readonly receivedOn: string;
   readonly method: NonNullable<RequestOf<'addPayment'>['body']['method']>;
   readonly reference: string;
+  readonly rate: TypedRate;
 }
 
 type Body = RequestOf<'addPayment'>['body'];
 
 /** A payment of all that is owed, received today by bank transfer. */
 export function startPayment({ owed }: Pick<InvoiceJson, 'owed'>, today: string): PaymentDraft {
-  return { amount: asTyped(owed), receivedOn: today, method: 'bank transfer', reference: '' };
+  return {
+    amount: asTyped(owed),
+    receivedOn: today,
+    method: 'bank transfer',
+    reference: '',
+    rate: { rate: '', on: today, source: '' },
+  };
 }
 
-/** What is sent, or the sentence that stands beside the amount. */
+/** What is sent to books kept in the currency `book`, or the sentence that stands beside the amount. */
 export function paymentOf(
   draft: PaymentDraft,
-  invoice: Pick<InvoiceJson, 'currency'>,
-  keepCredit: boolean,
+  { currency }: Pick<InvoiceJson, 'currency'>,
+  { book, keepCredit }: { book: string; keepCredit: boolean },
 ): { body: Body } | { wrong: { pointer: string; detail: string } } {
   if (draft.amount.trim() === '') return { wrong: { pointer: '/amount', detail: say('emptyAmount') } };
-  const amount = readTyped(draft.amount, invoice.currency);
+  const amount = readTyped(draft.amount, currency);
   if (refused(amount)) return { wrong: { pointer: '/amount', detail: amount.sentence } };
   const reference = draft.reference.trim();
   const body = {
@@ -37,6 +45,7 @@ export function paymentOf(
     method: draft.method,
     ...(reference ? { reference } : {}),
     ...(keepCredit ? { keepCredit } : {}),
+    ...rateOf(draft.rate, { from: currency, to: book }),
   };
   return { body };
 }
