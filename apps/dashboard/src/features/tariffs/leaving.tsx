@@ -41,25 +41,25 @@ function watchLeaving(ask: (go: () => void) => void): () => void {
       free = false;
     });
   };
-  const goBack = (event: PopStateEvent) => {
-    if (free || location.href === here) return;
-    // The address is already another: it is set back before any screen reads it.
-    event.stopImmediatePropagation();
+  // Going back cannot be held back: it comes to the same address once more, and is asked about there.
+  history.pushState(null, '', here);
+  const goBack = () => {
+    if (free || location.href !== here) return;
     history.pushState(null, '', here);
     ask(() => {
       free = true;
-      history.back();
+      history.go(-2);
     });
   };
   const shut = (event: BeforeUnloadEvent) => {
     if (!free) event.preventDefault();
   };
   document.addEventListener('click', follow, true);
-  addEventListener('popstate', goBack, true);
+  addEventListener('popstate', goBack);
   addEventListener('beforeunload', shut);
   return () => {
     document.removeEventListener('click', follow, true);
-    removeEventListener('popstate', goBack, true);
+    removeEventListener('popstate', goBack);
     removeEventListener('beforeunload', shut);
   };
 }
