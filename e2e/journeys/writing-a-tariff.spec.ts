@@ -31,6 +31,7 @@ test('a tariff is written in sentences, raised, compared, and taken out and in a
   await test.step('fills in what a cancellation costs', () => fillInCancellation(page, hands));
   await test.step('puts the one before the other, and takes a copy out again', () => reorder(page, hands));
   await test.step('sees three examples priced', () => seeExamples(page));
+  await test.step('is asked before leaving', () => almostLeave(page, hands));
   await test.step('keeps it', () => keep(page, hands));
   await test.step('raises it by three per cent', () => raise(page, hands));
   await test.step('sets the two versions side by side', () => compare(page, hands));
@@ -105,7 +106,10 @@ async function typeBelow(page: Page, { press, write }: Hands): Promise<void> {
   await press(rate.getByRole('button', { name: /^Take out the condition/ }));
   await press(more);
   // Left, it has taken its place in the sentence.
-  await write(blank(rate, 'Minutes forgiven before a new step'), '0');
+  const inSentence = blank(rate, 'Minutes forgiven before a new step');
+  await write(inSentence, '0');
+  await page.keyboard.press('Tab');
+  await expect(inSentence).toBeHidden();
   await press(more);
   await expect(forgiven).toHaveValue('0');
   await press(more);
@@ -153,6 +157,16 @@ async function seeExamples(page: Page): Promise<void> {
   ] as const) {
     await expect(examples.getByRole('row', { name: shape })).toContainText(total);
   }
+}
+
+async function almostLeave(page: Page, { press }: Hands): Promise<void> {
+  const asked = page.getByRole('dialog', { name: 'Leave without keeping it?' });
+  await press(page.getByRole('navigation').getByRole('link', { name: 'Tariffs' }));
+  await press(asked.getByRole('button', { name: 'Stay and go on writing' }));
+  await expect(clauseAt(page, 1)).toBeVisible();
+  await page.goBack();
+  await press(asked.getByRole('button', { name: 'Stay and go on writing' }));
+  await expect(page.getByLabel('Name of the tariff')).toHaveValue('Lessons and rehearsals');
 }
 
 async function keep(page: Page, { press }: Hands): Promise<void> {
