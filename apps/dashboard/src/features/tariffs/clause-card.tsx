@@ -89,16 +89,18 @@ function sayOf(pieces: readonly Piece[] = []): string {
   return pieces.map((piece) => (typeof piece === 'string' ? piece : piece.text)).join('');
 }
 
+/** Shut it says what is wrong beside its sentence; open, that is said within. */
 function Folded(props: ClauseCardProps & { at: string; says: string; children: ReactNode }) {
   const { narrow, fresh, says, clause, filling, at, children } = props;
+  const [open, setOpen] = useState(fresh);
   if (!narrow) return children;
   const wrong = slipsAt(filling.slips, at) ?? slipsAt(filling.slips, at, { below: true });
   return (
-    <details className="clause-card" open={fresh}>
+    <details className="clause-card" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
         <span className="aside">{menu[clause.kind].title}</span>
         <span>{says}</span>
-        {wrong && <span className="wrong">{wrong}</span>}
+        {wrong && !open && <span className="wrong">{wrong}</span>}
       </summary>
       {children}
     </details>
