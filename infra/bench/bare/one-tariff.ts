@@ -1,6 +1,6 @@
 // What the rows of rates are held against: one tariff of twelve clauses as data, and the very same sums by
 // straight-line code that knows this tariff only and explains nothing.
-import type { Temporal } from '@colla/calendar';
+import { dayNumber, type Temporal } from '@colla/calendar';
 import type { Call } from '@colla/hours';
 import { currency } from '@colla/money';
 import { type Facts, readTariff, type Tariff } from '@colla/rates';
@@ -64,6 +64,8 @@ export const tariff: Tariff = granted(
   }),
 );
 
+const DAY = 86_400_000;
+
 /** The sums of a statement: what each payer owes, the deposit, and the total if all that can fall fell now. */
 export interface Sums {
   readonly payer: bigint;
@@ -102,6 +104,9 @@ interface ReadCall {
   readonly word: number | undefined;
   readonly sunday: boolean;
   readonly monday: number;
+  /** Days since 1970 at the place, and how far its clock is ahead, in milliseconds. */
+  readonly day: number;
+  readonly ahead: number;
 }
 
 function read({ kind, planned, standing }: Call, { holidays }: Facts): ReadCall {
@@ -113,6 +118,7 @@ function read({ kind, planned, standing }: Call, { holidays }: Facts): ReadCall 
       : minutes;
   const day = planned.start.toPlainDate();
   const dayOfWeek = day.dayOfWeek;
+  const ahead = planned.start.offsetNanoseconds / 1_000_000;
   return {
     kind,
     start,
@@ -121,7 +127,9 @@ function read({ kind, planned, standing }: Call, { holidays }: Facts): ReadCall 
     agreed: standing.is === 'agreed',
     word: standing.is === 'cancelled' ? standing.at.epochMilliseconds : undefined,
     sunday: dayOfWeek === 7 || holidays.has(day.toString()),
-    monday: Math.floor((start + planned.start.offsetNanoseconds / 1_000_000) / 86_400_000) - dayOfWeek,
+    monday: Math.floor((start + ahead) / DAY) - dayOfWeek,
+    day: Math.floor((start + ahead) / DAY),
+    ahead,
   };
 }
 
@@ -161,13 +169,23 @@ function straight(
   const forHours = rounded(3500n * BigInt(90 - left), 60n);
   const department = forHours - off(forHours, student);
   const fee = net + department;
-  for (const { distance } of facts.legs) net += rounded(45n * BigInt(distance.thousandths), 1000n);
+  for (const { on, distance } of facts.legs) {
+    const day = dayNumber(on.toString());
+    const there = calls.filter((call) => call.day === day);
+    const made = there.length === 0 || there.some((call) => !fellBefore(call, day, fallsAt));
+    if (made) net += rounded(45n * BigInt(distance.thousandths), 1000n);
+  }
   for (const { amount } of facts.costs) net += rounded(amount * 11_000n, 10_000n);
   return {
     fee,
     payer: net + rounded(net * 2000n, 10_000n),
     department: department + rounded(department * 2000n, 10_000n),
   };
+}
+
+function fellBefore({ agreed, start, word, ahead }: ReadCall, day: number, fallsAt: number | undefined) {
+  const at = fallsAt !== undefined && agreed && start > fallsAt ? fallsAt : word;
+  return at !== undefined && Math.floor((at + ahead) / DAY) < day;
 }
 
 function feeOf(kind: string, minutes: number, covered: number, student: boolean): bigint {

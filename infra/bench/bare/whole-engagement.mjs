@@ -53,7 +53,7 @@ const cost = `json_build_object('id', id, 'on', on_day, 'what', what, 'amount', 
 
 const agreement = `(select json_build_object('id', id, 'engagement', engagement_id,
     'tariff', json_build_object('name', tariff -> 'name', 'version', tariff -> 'version', 'currency', tariff -> 'currency'),
-    'written', tariff, 'sentences', sentences, 'calls', to_json(calls), 'holidays', to_json(holidays),
+    'written', tariff, 'sentences', sentences, 'calls', calls -> 'calls', 'holidays', to_json(holidays),
     'terms', terms, 'soFar', so_far,
     'agreedAt', ${moment('agreed_at', 'agreed_zone')}, 'acceptedBy', accepted_by)
   from agreements where ${mine} and engagement_id = e.id)`;
