@@ -51,9 +51,12 @@ const leg = `json_build_object('id', id, 'on', on_day, 'from', from_place, 'to',
 
 const cost = `json_build_object('id', id, 'on', on_day, 'what', what, 'amount', ${money('amount')})`;
 
+/** The deposit of an agreement, whose amount the books keep in minor units. */
+const deposit = `(calls -> 'deposit') || jsonb_build_object('amount', ${money("(calls -> 'deposit' ->> 'amount')::numeric")})`;
+
 const agreement = `(select json_build_object('id', id, 'engagement', engagement_id,
     'tariff', json_build_object('name', tariff -> 'name', 'version', tariff -> 'version', 'currency', tariff -> 'currency'),
-    'written', tariff, 'sentences', sentences, 'calls', calls -> 'calls', 'holidays', to_json(holidays),
+    'written', tariff, 'sentences', sentences, 'calls', calls -> 'calls', 'deposit', ${deposit}, 'holidays', to_json(holidays),
     'terms', terms, 'soFar', so_far,
     'agreedAt', ${moment('agreed_at', 'agreed_zone')}, 'acceptedBy', accepted_by)
   from agreements where ${mine} and engagement_id = e.id)`;
