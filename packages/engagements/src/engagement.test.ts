@@ -5,6 +5,7 @@ import { readTariff, sentencesOf, type Tariff } from '@colla/rates';
 import { granted, type OrRefusal, Refusal, refused } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
 import { agree } from './agree.ts';
+import { nothingAsked } from './asked.fixture.ts';
 import { addCall, agreeCall, cancelCall, missCall, playCall, releaseCall, reopenCall } from './calls.ts';
 import {
   type Agreed,
@@ -79,23 +80,7 @@ const round = {
   held: { onlyIf: 'the first round is passed' },
 } as const;
 
-const asked: Inquiry = {
-  stage: 'inquiry',
-  id: 'e1',
-  title: 'Winter audition',
-  currency: granted(currency('GBP')),
-  payers: { payer: 'p1' },
-  calls: [],
-  programme: [],
-  legs: [],
-  costs: [],
-  moves: [],
-  rolledOver: {},
-  soloist: {},
-  sharers: 1,
-  circumstances: [],
-  askedAt: at('2026-01-01T09:00'),
-};
+const asked: Inquiry = { ...nothingAsked, title: 'Winter audition' };
 const inquiry = granted(addCall(asked, rehearsal));
 const quoted = granted(quote(inquiry, offered));
 const agreed = granted(agree(quoted, yes));

@@ -1,9 +1,9 @@
 import { Temporal } from '@colla/calendar';
-import { currency } from '@colla/money';
 import { readTariff } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
 import { agree } from './agree.ts';
+import { nothingAsked } from './asked.fixture.ts';
 import { addCall, liftBlock } from './calls.ts';
 import { type Agreed, type Engagement, type Inquiry, quote } from './engagement.ts';
 import { changeCall } from './moving.ts';
@@ -14,23 +14,7 @@ const span = (day: string, from = '10:00', until = '11:00') => ({
   end: at(`${day}T${until}`),
 });
 
-const asked: Inquiry = {
-  stage: 'inquiry',
-  id: 'e1',
-  title: 'Audition',
-  currency: granted(currency('GBP')),
-  payers: { payer: 'p1' },
-  calls: [],
-  programme: [],
-  legs: [],
-  costs: [],
-  moves: [],
-  rolledOver: {},
-  soloist: {},
-  sharers: 1,
-  circumstances: [],
-  askedAt: at('2026-01-02T09:00'),
-};
+const asked: Inquiry = { ...nothingAsked, askedAt: at('2026-01-02T09:00') };
 const monday = span('2026-02-02');
 const inquiry = granted(
   addCall(asked, { id: 'c1', kind: 'rehearsal', label: 'first try', place: 'Hall', planned: monday }),

@@ -1,9 +1,9 @@
 import { Temporal } from '@colla/calendar';
-import { currency } from '@colla/money';
 import { readTariff, type WrittenClause } from '@colla/rates';
 import { granted } from '@colla/refusal';
 import { describe, expect, it } from 'vitest';
 import { agree } from './agree.ts';
+import { nothingAsked } from './asked.fixture.ts';
 import { addCall, agreeCall, cancelCall, playCall } from './calls.ts';
 import { type Agreed, type Inquiry, type Quoted, quote } from './engagement.ts';
 import { changeCall } from './moving.ts';
@@ -39,23 +39,7 @@ const tariff = granted(
 );
 
 /** An hour on an ordinary Thursday, and one on Easter Monday, 6 April 2026. */
-const asked: Inquiry = {
-  stage: 'inquiry',
-  id: 'e1',
-  title: 'Easter',
-  currency: granted(currency('GBP')),
-  payers: { payer: 'p1' },
-  calls: [],
-  programme: [],
-  legs: [],
-  costs: [],
-  moves: [],
-  rolledOver: {},
-  soloist: {},
-  sharers: 1,
-  circumstances: [],
-  askedAt: at('2026-03-01T09:00'),
-};
+const asked: Inquiry = { ...nothingAsked, title: 'Easter', askedAt: at('2026-03-01T09:00') };
 const thursday = {
   id: 'c1',
   kind: 'rehearsal',
