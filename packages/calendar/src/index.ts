@@ -3,6 +3,7 @@
 export { Temporal } from 'temporal-polyfill';
 export { dayAt, dayNumber, mondayOf, WEEKDAYS, type Weekday, weekdayOf, weekWithin } from './day-number.ts';
 export { type Boundary, deadline, type Holidays, inTime, type Notice } from './deadline.ts';
+export { isAfter } from './order.ts';
 export { inSeason, type Season, season, weekOf, weeksOf } from './season.ts';
 export {
   comesTwice,

@@ -1,6 +1,6 @@
 // The programme: the works to be played, in order, with the pianist's part of each.
 
-import { Temporal } from '@colla/calendar';
+import { isAfter, type Temporal } from '@colla/calendar';
 import type { WorkFacts } from '@colla/rates';
 import { type OrRefusal, Refusal } from '@colla/refusal';
 
@@ -42,10 +42,6 @@ export function cameBy(works: readonly Work[], today: Temporal.PlainDate): OrRef
   const ahead = works.findIndex(({ part: { receivedOn: on } }) => on && isAfter(on, today));
   const work = works[ahead];
   return work?.part.receivedOn ? notCome(work, work.part.receivedOn, today).at(`/${ahead}`) : works;
-}
-
-function isAfter(one: Temporal.PlainDate, other: Temporal.PlainDate): boolean {
-  return Temporal.PlainDate.compare(one, other) > 0;
 }
 
 function notCome({ title }: Work, on: Temporal.PlainDate, today: Temporal.PlainDate): Refusal {

@@ -1,6 +1,6 @@
 // What each payer has to pay by which day, by the payment clause of an agreement and by invoices.
 
-import { Temporal } from '@colla/calendar';
+import { isAfter, Temporal } from '@colla/calendar';
 import { type Agreed, factsOf, type House, statementUnder } from '@colla/engagements';
 import type { Call } from '@colla/hours';
 import { dueOn, type EventDay, type PaymentDue, type Statement } from '@colla/rates';
@@ -135,8 +135,4 @@ function least(one: bigint, other: bigint): bigint {
 
 function greatest(one: bigint, other: bigint): bigint {
   return one > other ? one : other;
-}
-
-function isAfter(one: Temporal.PlainDate, other: Temporal.PlainDate): boolean {
-  return Temporal.PlainDate.compare(one, other) > 0;
 }

@@ -1,7 +1,7 @@
 // Interest and a sum on an invoice that is paid late, by clause or by statute: proposed, and charged only when somebody
 // says so.
 
-import { Temporal } from '@colla/calendar';
+import { isAfter, Temporal } from '@colla/calendar';
 import { fits, type Posted } from '@colla/ledger';
 import { type Currency, toDecimal } from '@colla/money';
 import { type Facts, latePayment, type Terms } from '@colla/rates';
@@ -138,10 +138,6 @@ function isInterest({ source, takesBack }: Posted): boolean {
 
 function onInvoice({ posted, invoice: { invoice, currency }, on }: Lateness): Posted[] {
   return posted.filter((of) => fits(of, { purpose: 'receivable', invoice, currency, asAt: on }));
-}
-
-function isAfter(on: Temporal.PlainDate, day: Temporal.PlainDate): boolean {
-  return Temporal.PlainDate.compare(on, day) > 0;
 }
 
 function sumOf(posted: readonly Posted[]): bigint {
